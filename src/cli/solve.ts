@@ -1,0 +1,9 @@
+import { readFile, stat } from 'node:fs/promises';
+import { solveCommand } from './solveCommand.ts';
+
+process.exitCode = await solveCommand(process.argv.slice(2), {
+  size_B: async (file) => (await stat(file)).size,
+  read: (file) => readFile(file, 'utf8'),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+});

@@ -1,0 +1,24 @@
+import { defineCard } from '../card.ts';
+
+/** Two ways side by side between the same two temperatures. The share of the first is this result over its own. */
+export function parallelResistance_KPerW(first_KPerW: number, second_KPerW: number): number {
+  return (first_KPerW * second_KPerW) / (first_KPerW + second_KPerW);
+}
+
+export const card = defineCard({
+  id: 'parallelResistance',
+  title: 'Two heat paths side by side',
+  equation: 'R = R₁·R₂ / (R₁ + R₂)',
+  result: { name: 'thermal resistance', unit: 'K/W' },
+  source: { key: 'incropera', where: 'ch. 3, parallel thermal circuit' },
+  range: {},
+  rangeFrom: 'not stated',
+  scatter: { sigma: null, from: 'not stated' },
+  assumes: ['steady'],
+  example: {
+    given: { first_KPerW: 11.61, second_KPerW: 19.5 },
+    printed: '7.2772',
+    where: 'both faces of one resistor, worked by hand',
+  },
+  evaluate: ({ first_KPerW, second_KPerW }) => parallelResistance_KPerW(first_KPerW, second_KPerW),
+});

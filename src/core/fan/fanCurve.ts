@@ -1,0 +1,77 @@
+import { type Pchip, preparePchip } from '../solve/pchip.ts';
+
+/** Density that fan curves are quoted at, by convention of fan testing. */
+export const curveDensity_kgPerM3 = 1.2;
+
+export interface FanPoint {
+  readonly flow_m3PerS: number;
+  readonly dp_Pa: number;
+}
+
+/** A fan's static pressure over flow at rated speed and 1.2 kg/m³, monotone between its points. */
+export interface FanCurve {
+  readonly curve: Pchip;
+  readonly freeFlow_m3PerS: number;
+  readonly shutOff_Pa: number;
+  /** Whether more flow never comes with more pressure: then a box meets the fan once. */
+  readonly isNonIncreasing: boolean;
+  /** Flow up to which the curve has a dip: the last place where pressure rises with flow ends here. */
+  readonly stallBelow_m3PerS: number | null;
+}
+
+/** @param points at least two, flow rising (`fanCurveProblem` tells what else would be wrong) */
+export function prepareFanCurve(points: readonly FanPoint[]): FanCurve {
+  let stallBelow_m3PerS: number | null = null;
+  for (let i = 1; i < points.length; i++) {
+    const here = points[i] as FanPoint;
+    if (here.dp_Pa > (points[i - 1] as FanPoint).dp_Pa) stallBelow_m3PerS = here.flow_m3PerS;
+  }
+  const first = points[0] as FanPoint;
+  const last = points[points.length - 1] as FanPoint;
+  return {
+    curve: preparePchip(
+      points.map((p) => p.flow_m3PerS),
+      points.map((p) => p.dp_Pa),
+    ),
+    freeFlow_m3PerS: freeFlow(first, points[points.length - 2] as FanPoint, last),
+    shutOff_Pa: first.dp_Pa,
+    isNonIncreasing: stallBelow_m3PerS === null,
+    stallBelow_m3PerS,
+  };
+}
+
+/** Where the curve meets zero pressure: its last point, or the last chord prolonged where the points end above zero. */
+function freeFlow(first: FanPoint, before: FanPoint, last: FanPoint): number {
+  if (last.dp_Pa <= 0) return last.flow_m3PerS;
+  const fall = (before.dp_Pa - last.dp_Pa) / (last.flow_m3PerS - before.flow_m3PerS);
+  const mean = (first.dp_Pa - last.dp_Pa) / Math.max(last.flow_m3PerS - first.flow_m3PerS, 1e-12);
+  const slope = Math.max(fall, mean, (0.1 * first.dp_Pa) / last.flow_m3PerS, 1e-12);
+  return last.flow_m3PerS + last.dp_Pa / slope;
+}
+
+export type FanCurveProblem =
+  | { readonly code: 'tooFewPoints'; readonly count: number }
+  | { readonly code: 'negative'; readonly index: number }
+  | { readonly code: 'flowNotRising'; readonly index: number }
+  | { readonly code: 'flowTwice'; readonly index: number }
+  | { readonly code: 'risesAtEnd'; readonly index: number }
+  | { readonly code: 'endsAboveStart'; readonly index: number }
+  | { readonly code: 'noPressure'; readonly index: number };
+
+/** First thing wrong with a table of points, or `null`. Told, never mended: the maker knows what the sheet says. */
+export function fanCurveProblem(points: readonly FanPoint[]): FanCurveProblem | null {
+  if (points.length < 2) return { code: 'tooFewPoints', count: points.length };
+  for (let index = 0; index < points.length; index++) {
+    const { flow_m3PerS, dp_Pa } = points[index] as FanPoint;
+    if (!(flow_m3PerS >= 0) || !(dp_Pa >= 0)) return { code: 'negative', index };
+    const before = points[index - 1];
+    if (before && flow_m3PerS === before.flow_m3PerS) return { code: 'flowTwice', index };
+    if (before && flow_m3PerS < before.flow_m3PerS) return { code: 'flowNotRising', index };
+  }
+  const end = points.length - 1;
+  const last = points[end] as FanPoint;
+  if (!((points[0] as FanPoint).dp_Pa > 0)) return { code: 'noPressure', index: 0 };
+  if (last.dp_Pa > (points[end - 1] as FanPoint).dp_Pa) return { code: 'risesAtEnd', index: end };
+  if (last.dp_Pa >= (points[0] as FanPoint).dp_Pa) return { code: 'endsAboveStart', index: end };
+  return null;
+}

@@ -1,0 +1,27 @@
+/** A fan's duty at another speed, size and density, by the laws of similarity (exponents are the trade's standard ones). */
+export interface FanDuty {
+  readonly flow_m3PerS: number;
+  readonly dp_Pa: number;
+  readonly power_W: number;
+}
+
+/** @param ratio new over old, each 1 where nothing changes */
+export function scaleFanDuty(duty: FanDuty, ratio: { readonly speed: number; readonly size: number; readonly density: number }): FanDuty {
+  const { speed, size, density } = ratio;
+  const area = size * size;
+  return {
+    flow_m3PerS: duty.flow_m3PerS * speed * area * size,
+    dp_Pa: duty.dp_Pa * density * speed * speed * area,
+    power_W: duty.power_W * density * speed * speed * speed * area * area * size,
+  };
+}
+
+/** Air power of a stream; over the electrical power it is the fan's efficiency. */
+export function airPower_W(flow_m3PerS: number, dp_Pa: number): number {
+  return flow_m3PerS * dp_Pa;
+}
+
+/** Warming of the air by a fan whose motor sits in the stream: all its electrical power stays there. */
+export function fanRise_K(power_W: number, flow_m3PerS: number, rho_kgPerM3: number, cp_JPerKgK: number): number {
+  return power_W / (rho_kgPerM3 * flow_m3PerS * cp_JPerKgK);
+}

@@ -1,0 +1,49 @@
+import { defineCard } from '../card.ts';
+
+/**
+ * One fin as conductances, to `out`: `out[0]` from a plate to the air, `out[1]` from plate to plate through the fin.
+ * With both ends on plates it is the exact two-ended fin; with an open tip only the first counts and the tip gives no heat.
+ */
+export function finBetweenPlates(
+  out: Float64Array,
+  h_WPerM2K: number,
+  k_WPerMK: number,
+  thickness_m: number,
+  height_m: number,
+  length_m: number,
+  bothEnds: boolean,
+): void {
+  const m = Math.sqrt((2 * h_WPerM2K) / (k_WPerMK * thickness_m));
+  const mH = m * height_m;
+  const section = k_WPerMK * thickness_m * length_m;
+  if (!bothEnds) {
+    out[0] = section * m * Math.tanh(mH);
+    out[1] = 0;
+    return;
+  }
+  out[0] = section * m * Math.tanh(0.5 * mH);
+  // sinh overflows long after anything has ceased to get across.
+  out[1] = mH > 1e-6 ? (section * m) / Math.sinh(mH < 300 ? mH : 300) : section / height_m;
+}
+
+export const card = defineCard({
+  id: 'finBetweenPlates',
+  title: 'Fin between two plates',
+  equation: 'G_air = k·t·L·m·tanh(mH/2) at each end, G_across = k·t·L·m/sinh(mH), m = √(2h/(k·t))',
+  result: { name: 'conductance plate to air, one end', unit: 'W/K' },
+  source: { key: 'incropera', where: 'ch. 3, fin with two given end temperatures' },
+  range: {},
+  rangeFrom: 'not stated',
+  scatter: { sigma: 0.01, from: 'common practice' },
+  assumes: ['oneDimensionalFin', 'uniformWallTemperature', 'tipAdiabatic'],
+  example: {
+    given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 40e-3, length_m: 50e-3 },
+    printed: '0.057710',
+    where: 'half of it is the fin of 20 mm with an adiabatic tip: η 0.96183, 2hHLη = 0.057710, worked by hand',
+  },
+  evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m }) => {
+    const out = new Float64Array(2);
+    finBetweenPlates(out, h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m, true);
+    return out[0] as number;
+  },
+});

@@ -1,0 +1,20 @@
+import { defineCard } from '../card.ts';
+
+/** Sudden narrowing, on the velocity in the smaller area. @param ratio small over large area */
+export function suddenContraction(ratio: number): number {
+  return 0.5 * (1 - ratio) ** 0.75;
+}
+
+export const card = defineCard({
+  id: 'suddenContraction',
+  title: 'Sudden narrowing',
+  equation: 'K = ½·(1 − σ)^¾, on the smaller area',
+  result: { name: 'loss coefficient', unit: '1' },
+  source: { key: 'idelchik', where: 'sharp-edged contraction' },
+  range: { ratio: [0, 1] },
+  rangeFrom: 'memory',
+  scatter: { sigma: 0.2, from: 'memory' },
+  assumes: ['turbulentLoss'],
+  example: { given: { ratio: 0.5 }, printed: '0.297', where: 'worked by hand; fluids 1.0.22 (Rennels) gives 0.343' },
+  evaluate: ({ ratio }) => suddenContraction(ratio),
+});

@@ -1,0 +1,3 @@
+import { card as soundAtSpeed } from './soundLevel.ts';
+
+export const cards = [soundAtSpeed] as const;

@@ -1,0 +1,70 @@
+/**
+ * Bibliography: key → citation. `standing` says how far the source was seen by the authors of this code:
+ * `read` the passage itself; `through` a public re-computation or library documentation of it; `memory` handbook
+ * knowledge not seen; `computed` an independent computation of our own; `practice` common practice without a source.
+ */
+export interface Source {
+  readonly cite: string;
+  readonly standing: 'read' | 'through' | 'memory' | 'computed' | 'practice';
+}
+
+export const sources = {
+  iso2533: { cite: 'ISO 2533:1975 Standard atmosphere; U.S. Standard Atmosphere 1976 (NOAA-S/T 76-1562)', standing: 'memory' },
+  ussa1976: { cite: 'U.S. Standard Atmosphere 1976: Sutherland viscosity and conductivity of air; as coded in the Python library fluids 1.0.22', standing: 'through' },
+  alduchovEskridge1996: { cite: 'Alduchov & Eskridge 1996, J. Appl. Meteorol. 35, 601–609 (Magnus form)', standing: 'memory' },
+  airHandbook: { cite: 'Handbook tables of dry air at one atmosphere', standing: 'memory' },
+  shahLondon1978: { cite: 'Shah & London 1978, Laminar Flow Forced Convection in Ducts', standing: 'memory' },
+  shah1978: { cite: 'Shah 1978, ASME J. Fluids Eng. 100, 177–179 (apparent friction)', standing: 'memory' },
+  muzychkaYovanovich2004: { cite: 'Muzychka & Yovanovich 2004, ASME J. Heat Transfer 126, 54–61', standing: 'memory' },
+  muzychkaYovanovich2009: { cite: 'Muzychka & Yovanovich 2009, ASME J. Fluids Eng. 131, 041105 (composite apparent friction)', standing: 'memory' },
+  teertstra2000: { cite: 'Teertstra, Yovanovich & Culham 2000, J. Electronics Manufacturing 10, 253–262 (plate-fin composite)', standing: 'memory' },
+  culhamMuzychka2001: { cite: 'Culham & Muzychka 2001, IEEE Trans. Components Packag. Technol. 24, 159–165', standing: 'memory' },
+  stephan1959: { cite: 'Stephan 1959, Chem. Ing. Tech. 31, 773–778', standing: 'memory' },
+  gnielinski1976: { cite: 'Gnielinski 1976, Int. Chem. Eng. 16, 359–368', standing: 'memory' },
+  haaland1983: { cite: 'Haaland 1983, ASME J. Fluids Eng. 105, 89–90', standing: 'through' },
+  kaysLondon: { cite: 'Kays & London 1984, Compact Heat Exchangers, 3rd ed.', standing: 'memory' },
+  idelchik: { cite: 'Idelchik, Handbook of Hydraulic Resistance; as given in the Modelica Standard Library documentation', standing: 'through' },
+  blevins1984: { cite: 'Blevins 1984, Applied Fluid Dynamics Handbook; as coded in fluids 1.0.22', standing: 'through' },
+  rennels2012: { cite: 'Rennels & Hudson 2012, Pipe Flow; as coded in fluids 1.0.22', standing: 'through' },
+  bordaCarnot: { cite: 'Borda–Carnot sudden expansion; any fluid mechanics text, checked with fluids 1.0.22', standing: 'through' },
+  white2016: { cite: 'White, Fluid Mechanics (sudden contraction 0.42(1 − σ²))', standing: 'memory' },
+  iso5801: { cite: 'ISO 5801, Fans: performance testing using standardized airways', standing: 'memory' },
+  douglasFluids: { cite: 'Douglas, Fluid Mechanics, ex. 9.6 (fan laws); re-computed from a public textbook companion', standing: 'through' },
+  abulenciaTheodore: { cite: 'Abulencia & Theodore, Fluid Flow for the Practicing Chemical Engineer, ex. 17.1, 17.2; public textbook companion', standing: 'through' },
+  cengelCimbala: { cite: 'Çengel & Cimbala, Fluid Mechanics, ex. 5-14; public textbook companion', standing: 'through' },
+  cpemmaFanLaws: { cite: 'Public hobby page on fan speed and noise (log-law of sound over speed)', standing: 'read' },
+  fritschCarlson1980: { cite: 'Fritsch & Carlson 1980, SIAM J. Numer. Anal. 17, 238–246', standing: 'memory' },
+  brent1973: { cite: 'Brent 1973, Algorithms for Minimization without Derivatives', standing: 'memory' },
+  todiniPilati1988: { cite: 'Todini & Pilati 1988, A gradient algorithm for the analysis of pipe networks, in Computer Applications in Water Supply 1', standing: 'memory' },
+  leonardBypass2002: { cite: 'IMECE2002 paper 36363, p. 189: plate-fin sinks with bypass, geometry-only model within ±8 % (abstract)', standing: 'read' },
+  jonssonPalm2000: { cite: 'Jonsson & Palm 2000, IEEE Trans. Components Packag. Technol. 23, 47–54 (abstract)', standing: 'read' },
+  sparrowKadle1986: { cite: 'Sparrow & Kadle 1986, J. Heat Transfer 108, 519–524', standing: 'read' },
+  incropera: { cite: 'Incropera, DeWitt, Bergman & Lavine, Fundamentals of Heat and Mass Transfer, 6th ed.; public textbook companion', standing: 'through' },
+  cengel: { cite: 'Çengel, Heat and Mass Transfer: A Practical Approach; public textbook companion', standing: 'through' },
+  holman: { cite: 'Holman, Heat Transfer (SI); public textbook companion', standing: 'through' },
+  lienhard: { cite: 'Lienhard & Lienhard, A Heat Transfer Textbook; public textbook companion', standing: 'through' },
+  bejanSciubba1992: { cite: 'Bejan & Sciubba 1992, Int. J. Heat Mass Transfer 35, 3259–3264 (abstract)', standing: 'read' },
+  lee1995: { cite: 'Lee, Song, Au & Moran 1995, ASME/JSME Thermal Eng. Conf. 4, 199–206 (constriction/spreading)', standing: 'memory' },
+  muzychkaSpreading: { cite: 'Yovanovich, Muzychka & Culham 1999, J. Thermophys. Heat Transfer 13, 495–500 (rectangular flux channel)', standing: 'memory' },
+  chipConvention: { cite: 'Straight-line derating of chip resistors between full-power and zero-power temperature', standing: 'practice' },
+  interpackBond2007: { cite: 'InterPACK2007 p. 381: adhesives tested to ASTM D5470 (abstract)', standing: 'read' },
+  barCohenRohsenow1984: { cite: 'Bar-Cohen & Rohsenow 1984, J. Heat Transfer 106, 116–123; as given in Çengel & Ghajar §9-4', standing: 'through' },
+  elenbaas1942: { cite: 'Elenbaas 1942, Physica 9, 1–28', standing: 'memory' },
+  churchillChu1975: { cite: 'Churchill & Chu 1975, Int. J. Heat Mass Transfer 18, 1323–1329', standing: 'through' },
+  stefanBoltzmann: { cite: 'Stefan–Boltzmann law; CODATA 2018 constant', standing: 'memory' },
+  siegelHowell: { cite: 'Siegel & Howell, Thermal Radiation Heat Transfer (crossed strings, grey enclosures)', standing: 'memory' },
+  kubelkaMunk1931: { cite: 'Kubelka & Munk 1931, Z. tech. Phys. 12, 593–601 (two streams of radiation over a backing)', standing: 'memory' },
+  carslawJaeger1959: { cite: 'Carslaw & Jaeger 1959, Conduction of Heat in Solids', standing: 'memory' },
+  gum: { cite: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement', standing: 'memory' },
+  jcgm101: { cite: 'JCGM 101:2008, Propagation of distributions using a Monte Carlo method', standing: 'memory' },
+  iec62368: { cite: 'IEC 62368-1 touch temperature limits (TS1)', standing: 'memory' },
+  iec61010: { cite: 'IEC 61010-1 surface temperature limits', standing: 'memory' },
+  iso13732: { cite: 'ISO 13732-1 burn thresholds for hot surfaces', standing: 'memory' },
+  iso13857: { cite: 'ISO 13857 safety distances; through a supplier\'s table', standing: 'through' },
+  materialHandbook: { cite: 'Handbook values of solids and plastics', standing: 'memory' },
+  ownComputation: { cite: 'Independent computation by the authors (boundary-layer marching, collocation, Fourier series)', standing: 'computed' },
+  ohmJoule: { cite: 'Ohm’s and Joule’s laws; any electrical text', standing: 'memory' },
+  commonPractice: { cite: 'Common practice, no source', standing: 'practice' },
+} as const satisfies Record<string, Source>;
+
+export type SourceKey = keyof typeof sources;

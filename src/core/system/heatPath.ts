@@ -1,0 +1,173 @@
+import { bondConductivityWithFilament } from '../conduction/bondConductivityWithFilament.ts';
+import { bondResistance_KPerW } from '../conduction/bondResistance_KPerW.ts';
+import { slabResistance_KPerW } from '../conduction/slabResistance_KPerW.ts';
+import { type Spreading, prepareSpreading, spreadingPeak_KPerW } from '../conduction/spreadingLee.ts';
+import { createHeatNetwork, type HeatNetwork } from '../heat/network.ts';
+import { chipLateralResistance_KPerW } from '../resistor/chipLateralResistance_KPerW.ts';
+import type { BankGeometry } from './geometry.ts';
+import type { BondInput, PartInput, SecondFaceInput, SystemInput } from './input.ts';
+
+/** One way from a chip into a plate: resistances in a row, the spreading being the only one that moves with the flow. */
+export interface PlateContact {
+  readonly conductance: number;
+  readonly plateNode: number;
+  readonly sink: number;
+  /** Coating (film side), or tabs and solder (second face). */
+  readonly ahead_KPerW: number;
+  readonly bond_KPerW: number;
+  readonly plate_KPerW: number;
+  readonly spreading: Spreading;
+}
+
+export interface PositionPath {
+  readonly film: number;
+  readonly body: number;
+  readonly joint: number;
+  readonly filmContact: PlateContact | null;
+  readonly secondContact: PlateContact | null;
+}
+
+export interface SinkPath {
+  readonly air: number;
+  /** Node of the plate before and after, -1 where there is none. */
+  readonly before: number;
+  readonly after: number;
+  /** Conductances: plate before → air, plate after → air, plate → plate through the fins, air → entering air. */
+  readonly beforeAir: number;
+  readonly afterAir: number;
+  readonly across: number;
+  readonly carry: number;
+}
+
+export interface HeatPath {
+  readonly network: HeatNetwork;
+  readonly positions: readonly PositionPath[];
+  readonly sinks: readonly (SinkPath | null)[];
+  /** Positions without any way to a sink, and the conductances that hold them at the temperature of the entering air. */
+  readonly stranded: readonly number[];
+  readonly loose: readonly number[];
+}
+
+/** The bank as a ladder: sinks and resistors in turn, each chip with its ways to the plates beside it. */
+export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath {
+  const pairs: [number, number][] = [];
+  const fixedIndex: { index: number; G: number }[] = [];
+  let nodes = 0;
+  const join = (a: number, b: number, G = 0) => {
+    const index = pairs.push([a, b]) - 1;
+    if (G > 0) fixedIndex.push({ index, G });
+    return index;
+  };
+
+  // Nodes first, along the row, so that neighbours stay close in the band.
+  const sinkNodes: { before: number; air: number; after: number }[] = [];
+  const chipNodes: { film: number; body: number; joint: number }[] = [];
+  for (let s = 0; s < bank.sinkCount; s++) {
+    sinkNodes.push({
+      before: bank.plateBefore[s] ? nodes++ : -1,
+      air: bank.present[s] ? nodes++ : -1,
+      after: bank.plateAfter[s] ? nodes++ : -1,
+    });
+    if (s < bank.sinkCount - 1) chipNodes.push({ film: nodes++, body: nodes++, joint: nodes++ });
+  }
+
+  const sinks = sinkNodes.map(({ before, air, after }): SinkPath | null =>
+    air < 0
+      ? null
+      : {
+          air,
+          before,
+          after,
+          beforeAir: before < 0 ? -1 : join(before, air),
+          afterAir: after < 0 ? -1 : join(after, air),
+          across: before < 0 || after < 0 ? -1 : join(before, after),
+          carry: join(air, -1),
+        },
+  );
+
+  const plateArea_m2 = input.sink.width_m * input.sink.length_m;
+  const plate_KPerW = slabResistance_KPerW(input.sink.plate_m, input.sink.k_WPerMK, plateArea_m2);
+  const contact = (from: number, sink: number, plateNode: number, way: ContactWay): PlateContact => ({
+    conductance: join(from, plateNode),
+    plateNode,
+    sink,
+    ahead_KPerW: way.ahead_KPerW,
+    bond_KPerW: way.bond_KPerW,
+    plate_KPerW,
+    spreading: prepareSpreading(way.area_m2, plateArea_m2, input.sink.plate_m),
+  });
+
+  const stranded: number[] = [];
+  const loose: number[] = [];
+  const positions = input.positions.map(({ part, flipped }, r): PositionPath => {
+    const { film, body, joint } = chipNodes[r] as (typeof chipNodes)[number];
+    const beside = { sink: r, node: (sinkNodes[r] as (typeof sinkNodes)[number]).after };
+    const beyond = { sink: r + 1, node: (sinkNodes[r + 1] as (typeof sinkNodes)[number]).before };
+    const filmTo = flipped ? beyond : beside;
+    const secondTo = flipped ? beside : beyond;
+    const area_m2 = part.length_m * part.width_m;
+    join(film, body, 1 / slabResistance_KPerW(part.thickness_m, part.ceramic_WPerMK, area_m2));
+    join(film, joint, 1 / chipLateralResistance_KPerW(part.length_m, part.ceramic_WPerMK, part.width_m, part.thickness_m));
+    const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay(part, input.bond, input.factors.bondConductivity));
+    const { way } = input.secondFace;
+    const secondContact =
+      secondTo.node < 0 || way === 'free'
+        ? null
+        : contact(way === 'tabs' ? joint : body, secondTo.sink, secondTo.node, secondWay(part, input.bond, input.secondFace, input.factors.bondConductivity));
+    if (!filmContact && !secondContact) {
+      stranded.push(r);
+      // Without power it sits at the temperature of the air that comes in; with power there is no answer.
+      loose.push(join(film, -1, 1e-9));
+    }
+    return { film, body, joint, filmContact, secondContact };
+  });
+
+  const network = createHeatNetwork(nodes, pairs);
+  for (const { index, G } of fixedIndex) network.G_WPerK[index] = G;
+  return { network, positions, sinks, stranded, loose };
+}
+
+interface ContactWay {
+  readonly ahead_KPerW: number;
+  readonly bond_KPerW: number;
+  readonly area_m2: number;
+}
+
+function filmWay(part: PartInput, bond: BondInput, factor: number): ContactWay {
+  const area_m2 = part.length_m * part.width_m;
+  return {
+    ahead_KPerW: slabResistance_KPerW(part.coating_m, part.coating_WPerMK, area_m2),
+    bond_KPerW: bondOver(area_m2, bond, factor),
+    area_m2,
+  };
+}
+
+function secondWay(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number): ContactWay {
+  if (face.way === 'bonded') {
+    const area_m2 = part.length_m * part.width_m;
+    return { ahead_KPerW: 0, bond_KPerW: bondOver(area_m2, bond, factor), area_m2 };
+  }
+  const landing_m2 = face.tabCount * face.tabWidth_m * face.tabLanding_m;
+  const terminal_m2 = 2 * part.width_m * face.terminalLength_m;
+  const tabs =
+    slabResistance_KPerW(face.tabLength_m, face.tab_WPerMK, face.tabCount * face.tabWidth_m * face.tabThickness_m) +
+    slabResistance_KPerW(face.solder_m, face.solder_WPerMK, terminal_m2);
+  return { ahead_KPerW: tabs, bond_KPerW: bondOver(landing_m2, bond, factor), area_m2: landing_m2 };
+}
+
+function bondOver(area_m2: number, bond: BondInput, factor: number): number {
+  const k = bondConductivityWithFilament({
+    adhesive_WPerMK: bond.k_WPerMK * factor,
+    filament_WPerMK: bond.filament_WPerMK,
+    filament_m: bond.filament_m,
+    filamentLength_m: Math.min(bond.filamentLength_m, area_m2 / bond.filament_m),
+    area_m2,
+  });
+  return bondResistance_KPerW(bond.filament_m, k, area_m2, bond.voidShare, bond.contact_m2KPerW);
+}
+
+/** Conductance of a contact at the heat transfer coefficient that its plate sees on the fin side. */
+export function contactConductance_WPerK(contact: PlateContact, k_WPerMK: number, h_WPerM2K: number, factor: number): number {
+  const spreading = spreadingPeak_KPerW(contact.spreading, k_WPerMK, h_WPerM2K) * factor;
+  return 1 / (contact.ahead_KPerW + contact.bond_KPerW + contact.plate_KPerW + spreading);
+}

@@ -1,0 +1,158 @@
+import type { Note } from '../card.ts';
+
+/** The whole answer of the core: one object, plain data, every number finite. */
+export type Outcome = Solved | Unsolved;
+
+export interface Unsolved {
+  readonly ok: false;
+  readonly reason: 'fanDoesNotStart' | 'noOperatingPoint' | 'noHeatPath' | 'runaway' | 'notConverged';
+  readonly details: Readonly<Record<string, number>>;
+}
+
+export interface Solved {
+  readonly ok: true;
+  readonly air: AirOutcome;
+  readonly heat: HeatOutcome;
+  readonly limits: readonly Limit[];
+  readonly verdict: Verdict;
+  readonly notes: readonly Note[];
+  /** Ids of the cards this answer used. */
+  readonly used: readonly string[];
+  readonly balance: {
+    /** Mass in minus mass out over the worst node, relative to the fan's flow. */
+    readonly air: number;
+    /** Watts in minus watts carried away, relative to the watts in. */
+    readonly heat: number;
+    readonly iterations: number;
+  };
+}
+
+export type PassageKind = 'fins' | 'side' | 'end' | 'between' | 'leak';
+
+export interface Passage {
+  readonly kind: PassageKind;
+  /** Sink number for fins, gap number otherwise (0 is the first along the row). */
+  readonly index: number;
+  readonly massFlow_kgPerS: number;
+  /** Of the fan's mass flow. */
+  readonly share: number;
+  readonly velocity_mPerS: number;
+  readonly reynolds: number;
+  readonly area_m2: number;
+}
+
+export type StageKey =
+  | 'guard' | 'filter' | 'inletExtra' | 'neck' | 'plenum' | 'plenumExtra' | 'slot' | 'bank' | 'outlet' | 'outletExtra';
+
+export interface Stage {
+  readonly key: StageKey;
+  readonly dp_Pa: number;
+  readonly velocity_mPerS: number;
+}
+
+export interface Intersection {
+  readonly flow_m3PerS: number;
+  readonly dp_Pa: number;
+  readonly stable: boolean;
+  readonly used: boolean;
+}
+
+export interface AirOutcome {
+  readonly flow_m3PerS: number;
+  readonly massFlow_kgPerS: number;
+  readonly fanPressure_Pa: number;
+  readonly fanSpeedRatio: number;
+  /** Fan's free delivery and shut-off pressure at this speed and density. */
+  readonly freeFlow_m3PerS: number;
+  readonly shutOff_Pa: number;
+  /** Flow below which the curve has a dip, `null` for a curve that only falls. */
+  readonly stallBelow_m3PerS: number | null;
+  readonly intersections: readonly Intersection[];
+  readonly stages: readonly Stage[];
+  readonly passages: readonly Passage[];
+  readonly share: Readonly<Record<PassageKind, number>>;
+  readonly rho_kgPerM3: number;
+  readonly p_Pa: number;
+}
+
+export interface SinkOutcome {
+  readonly index: number;
+  /** Plate towards the resistor before (lower number) and after; `null` where the face is open fin tips. */
+  readonly before_K: number | null;
+  readonly after_K: number | null;
+  readonly heat_W: number;
+  readonly massFlow_kgPerS: number;
+  readonly airOut_K: number;
+  readonly airMean_K: number;
+  readonly h_WPerM2K: number;
+  readonly finEfficiency: number;
+  /** Hottest plate above the air that enters, per watt. */
+  readonly R_KPerW: number;
+}
+
+export interface PositionOutcome {
+  readonly index: number;
+  readonly on: boolean;
+  readonly nominal_W: number;
+  readonly worst_W: number;
+  /** The watts this answer was computed with. */
+  readonly power_W: number;
+  readonly voltage_V: number;
+  readonly film_K: number;
+  readonly body_K: number;
+  /** Solder joint at the terminals. */
+  readonly joint_K: number;
+  /** Hottest spot of a bond line of this resistor. */
+  readonly bond_K: number;
+  readonly filmSide_W: number;
+  readonly secondSide_W: number;
+}
+
+export type RungKey = 'fanHeat' | 'airRise' | 'finToAir' | 'spreading' | 'bond' | 'coating';
+
+/** One rung of the ladder of kelvins, from room to the hottest film, along the film-face path. */
+export interface Rung {
+  readonly key: RungKey;
+  readonly dT_K: number;
+  readonly top_K: number;
+}
+
+export interface HeatOutcome {
+  readonly total_W: number;
+  readonly fan_W: number;
+  readonly room_K: number;
+  readonly plenum_K: number;
+  readonly exhaust_K: number;
+  readonly positions: readonly PositionOutcome[];
+  readonly sinks: readonly (SinkOutcome | null)[];
+  readonly hottest: number;
+  readonly ladder: readonly Rung[];
+}
+
+export type LimitKey =
+  | 'film' | 'derating' | 'joint' | 'bond' | 'touch' | 'sheet' | 'exhaust' | 'voltage' | 'stall' | 'ratedPower';
+export type LimitState = 'holds' | 'little' | 'fails';
+
+export interface Limit {
+  readonly key: LimitKey;
+  /** Position or sink the worst value stands at; `null` for the whole box. */
+  readonly where: number | null;
+  readonly quantity: 'temperature' | 'power' | 'voltage' | 'flow';
+  /** Value and limit in the quantity's SI unit. */
+  readonly value: number;
+  readonly limit: number;
+  /** Kelvin to spare (negative: too hot); `null` where the limit is not a temperature. */
+  readonly margin_K: number | null;
+  /** The load may be multiplied by this before the limit is met, at this flow; `null` where load does not move it. */
+  readonly loadFactor: number | null;
+  readonly state: LimitState;
+  /** Bibliography key of the limit, and whether its value still has to be confirmed by the user. */
+  readonly source: string;
+  readonly confirm: boolean;
+}
+
+export interface Verdict {
+  readonly state: LimitState;
+  /** The limit that gives first. */
+  readonly limit: Limit;
+}

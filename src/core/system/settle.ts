@@ -1,0 +1,129 @@
+import { airProperties } from '../air/airProperties.ts';
+import { gradientStep, largestFlow, solveNetwork } from '../airflow/network.ts';
+import { solveHeatNetwork } from '../heat/network.ts';
+import { contactConductance_WPerK, type PlateContact } from './heatPath.ts';
+import type { Unsolved } from './outcome.ts';
+import { updateSinkHeat } from './sinkHeat.ts';
+import { spreadAir, type Work } from './work.ts';
+
+/** Temperatures may still move by this much when the coupling stops. */
+const tolerance_K = 2e-10;
+const flowTolerance = 1e-12;
+const mostIterations = 150;
+/** Beyond this nothing here is a fan box any more, and the relations for air mean nothing. */
+const hottestMeaningful_K = 1500;
+
+/**
+ * Couples air and heat: one step of the flow network, the sinks at those flows, the heat network, the air at those
+ * temperatures, and again until nothing moves. Writes the answer into `work`.
+ * @param start flow through the fan to begin with, kg/s
+ */
+export function settle(work: Work, start_kgPerS: number): Unsolved | null {
+  firstFlows(work, start_kgPerS);
+  updateAir(work);
+  const first = solveNetwork(work.path, work.flow, -1, 1e-3);
+  if (!first.converged) return { ok: false, reason: 'noOperatingPoint', details: {} };
+  let flowChange = 1;
+  for (let iteration = 1; iteration <= mostIterations; iteration++) {
+    work.iterations = iteration;
+    const moved_K = heatStep(work);
+    if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
+    if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    updateAir(work);
+    if (moved_K < tolerance_K && flowChange < flowTolerance) return null;
+    const relax = iteration > 40 ? 0.5 : 1;
+    flowChange = gradientStep(work.path, work.flow, -1, relax) / largestFlow(work.flow);
+    if (!Number.isFinite(flowChange)) return { ok: false, reason: 'noOperatingPoint', details: {} };
+  }
+  return { ok: false, reason: 'notConverged', details: { iterations: mostIterations } };
+}
+
+/** A first guess: the same flow all along the main way, shared by area where it parts. */
+function firstFlows(work: Work, start_kgPerS: number): void {
+  const { links } = work.path;
+  const { massFlow } = work.flow;
+  let area = 0;
+  for (const link of links) if (link.passage) area += link.area_m2;
+  links.forEach((link, i) => {
+    massFlow[i] = link.passage ? (start_kgPerS * link.area_m2) / area : start_kgPerS;
+  });
+}
+
+/** Heat network at the present flows. @returns largest change of a temperature, K; NaN where it has no answer */
+function heatStep(work: Work): number {
+  const { input, bank, path, flow, heat } = work;
+  const { network } = heat;
+  const { G_WPerK, fixed_K, T_K } = network;
+  const { factors, sink } = input;
+  const fanFlow = flow.massFlow[path.fanLink] as number;
+  const before = work.before_K;
+  work.plenum_K = input.room.T_K + work.fan_W / (Math.max(fanFlow, 1e-15) * work.cp_JPerKgK);
+
+  for (let s = 0; s < heat.sinks.length; s++) {
+    const nodes = heat.sinks[s];
+    const state = work.sinkHeat[s];
+    if (!nodes || !state) continue;
+    const q = flow.massFlow[path.finLink[s] as number] as number;
+    updateSinkHeat(state, bank, sink, q, work.inSink[s] as Work['room'], work.cp_JPerKgK, factors.channelHeat);
+    if (nodes.beforeAir >= 0) G_WPerK[nodes.beforeAir] = state.plateToAir_WPerK;
+    if (nodes.afterAir >= 0) G_WPerK[nodes.afterAir] = state.plateToAir_WPerK;
+    if (nodes.across >= 0) G_WPerK[nodes.across] = state.across_WPerK;
+    G_WPerK[nodes.carry] = state.carry_WPerK;
+    fixed_K[nodes.carry] = work.plenum_K;
+  }
+  for (let r = 0; r < heat.positions.length; r++) {
+    const nodes = heat.positions[r] as (typeof heat.positions)[number];
+    network.power_W[nodes.film] = work.power_W[r] as number;
+    setContact(work, nodes.filmContact);
+    setContact(work, nodes.secondContact);
+  }
+  for (const index of heat.loose) fixed_K[index] = work.plenum_K;
+
+  before.set(T_K);
+  if (!solveHeatNetwork(network)) return Number.NaN;
+  let moved = 0;
+  for (let i = 0; i < T_K.length; i++) {
+    const d = Math.abs((T_K[i] as number) - (before[i] as number));
+    if (d > moved) moved = d;
+  }
+  return moved;
+}
+
+function setContact(work: Work, contact: PlateContact | null): void {
+  if (!contact) return;
+  const state = work.sinkHeat[contact.sink];
+  if (!state) return;
+  work.heat.network.G_WPerK[contact.conductance] = contactConductance_WPerK(
+    contact,
+    work.input.sink.k_WPerMK,
+    state.plateH_WPerM2K,
+    work.input.factors.spreading,
+  );
+}
+
+/** Properties of the air in every place at its present temperature. */
+function updateAir(work: Work): void {
+  const { heat, flow, path, p_Pa, moist } = work;
+  const fanFlow = Math.max(flow.massFlow[path.fanLink] as number, 1e-15);
+  let carried_W = 0;
+  for (let s = 0; s < heat.sinks.length; s++) {
+    const nodes = heat.sinks[s];
+    if (!nodes) continue;
+    const air_K = heat.network.T_K[nodes.air] as number;
+    if (air_K > 0) {
+      carried_W += (heat.network.G_WPerK[nodes.carry] as number) * (air_K - work.plenum_K);
+      airProperties(work.inSink[s] as Work['room'], air_K, p_Pa, moist);
+    }
+  }
+  work.exhaust_K = work.plenum_K + carried_W / (fanFlow * work.cp_JPerKgK);
+  airProperties(work.plenum, work.plenum_K, p_Pa, moist);
+  airProperties(work.exhaust, Math.min(work.exhaust_K, 2 * hottestMeaningful_K), p_Pa, moist);
+  work.cp_JPerKgK = 0.5 * (work.plenum.cp_JPerKgK + work.exhaust.cp_JPerKgK);
+  spreadAir(work);
+}
+
+function hottest_K(work: Work): number {
+  let most = 0;
+  for (const T of work.heat.network.T_K) if (T > most) most = T;
+  return most;
+}

@@ -1,0 +1,71 @@
+import type { Design } from './design.ts';
+import { type Problem, problem } from './problem.ts';
+
+type Points = Design['fan']['curve'];
+
+/** Points closer than this cannot be told apart on any test rig, and a curve through them has no slope worth the name. */
+const smallestStep_m3PerS = 1e-7;
+
+/** Fan frame and curve, and the points of extra losses. */
+export function checkFan({ fan }: Design): Problem[] {
+  const found: Problem[] = [];
+  if (fan.hub_m >= fan.opening_m)
+    found.push(problem('fan.hub_m', 'hubTooLarge', { opening_m: fan.opening_m }));
+  if (fan.opening_m > fan.size_m * (1 + 1e-9))
+    found.push(problem('fan.opening_m', 'openingTooLarge', { size_m: fan.size_m }));
+  return [...found, ...checkOrder('fan.curve', fan.curve), ...checkFanPressures(fan.curve)];
+}
+
+export function checkExtras({ extras }: Design): Problem[] {
+  return extras.flatMap(({ points }, index) => {
+    const path = `extras[${index}].points`;
+    const [first, second] = points;
+    if (first === undefined) return [];
+    if (second === undefined && first.flow_m3PerS === 0)
+      return [problem(`${path}[0].flow_m3PerS`, 'onePoint', {})];
+    return [...checkOrder(path, points), ...checkLossPressures(path, points)];
+  });
+}
+
+function checkOrder(path: string, points: Points): Problem[] {
+  return points.flatMap((point, index) => {
+    const before = points[index - 1];
+    if (before === undefined) return [];
+    const step = point.flow_m3PerS - before.flow_m3PerS;
+    if (step >= smallestStep_m3PerS) return [];
+    const data = { before_m3PerS: before.flow_m3PerS };
+    return [
+      problem(
+        `${path}[${index}].flow_m3PerS`,
+        Math.abs(step) < smallestStep_m3PerS ? 'flowTwice' : 'flowNotRising',
+        data,
+      ),
+    ];
+  });
+}
+
+/** A dip on the way is a fan's right; but a curve must begin with pressure and end lower than anywhere before. */
+function checkFanPressures(points: Points): Problem[] {
+  const first = points[0];
+  const last = points.length - 1;
+  const end = points[last];
+  if (first === undefined || end === undefined) return [];
+  if (first.dp_Pa <= 0) return [problem('fan.curve[0].dp_Pa', 'shutOffWithoutPressure', {})];
+  const below_Pa = points
+    .slice(0, last)
+    .reduce((least, point) => Math.min(least, point.dp_Pa), Number.POSITIVE_INFINITY);
+  return end.dp_Pa < below_Pa
+    ? []
+    : [problem(`fan.curve[${last}].dp_Pa`, 'endPressureNotLowest', { below_Pa })];
+}
+
+function checkLossPressures(path: string, points: Points): Problem[] {
+  const start = points[0];
+  const atRest = start !== undefined && start.flow_m3PerS === 0 && start.dp_Pa !== 0;
+  if (atRest) return [problem(`${path}[0].dp_Pa`, 'lossAtRest', {})];
+  return points.flatMap((point, index) => {
+    const before_Pa = points[index - 1]?.dp_Pa ?? 0;
+    const rises = point.dp_Pa > before_Pa || (index === 0 && point.flow_m3PerS === 0);
+    return rises ? [] : [problem(`${path}[${index}].dp_Pa`, 'lossNotRising', { before_Pa })];
+  });
+}

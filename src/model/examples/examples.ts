@@ -1,0 +1,19 @@
+import type { Design } from '../design.ts';
+import { eightResistors } from './eightResistors.ts';
+import { onePair } from './onePair.ts';
+import { twoDozen } from './twoDozen.ts';
+
+export type ExampleId = 'eightResistors' | 'onePair' | 'twoDozen';
+
+/** Invented scenarios, in the order they are offered. */
+export const examples: readonly { readonly id: ExampleId; readonly design: Design }[] = [
+  { id: 'eightResistors', design: eightResistors },
+  { id: 'onePair', design: onePair },
+  { id: 'twoDozen', design: twoDozen },
+];
+
+export function exampleById(id: ExampleId): Design {
+  const found = examples.find((example) => example.id === id);
+  if (found === undefined) throw new Error(`no example ${id}`);
+  return found.design;
+}

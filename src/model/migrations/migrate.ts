@@ -1,0 +1,54 @@
+/** One step from a version of the file format to the next. A step never drops what somebody entered without a note. */
+export interface Migration {
+  readonly from: number;
+  readonly to: number;
+  readonly apply: (raw: Readonly<Record<string, unknown>>) => {
+    readonly raw: Record<string, unknown>;
+    readonly notes: readonly string[];
+  };
+}
+
+export const currentVersion = 1;
+
+/** Every step there has been, oldest first, each one version up. Version 1 is the first, so there is none yet. */
+export const migrations: readonly Migration[] = [];
+
+export type Migrated =
+  | { readonly ok: true; readonly raw: Readonly<Record<string, unknown>>; readonly notes: readonly string[] }
+  | { readonly ok: false; readonly reason: string };
+
+/** Brings raw file data up to the current version, step by step, or says why it cannot. */
+export function migrate(
+  raw: Readonly<Record<string, unknown>>,
+  steps: readonly Migration[] = migrations,
+  target = currentVersion,
+): Migrated {
+  const { version } = raw;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
+    return {
+      ok: false,
+      reason: `The version is missing or no whole number; this copy reads ${readable(target)}.`,
+    };
+  }
+  if (version > target) {
+    return {
+      ok: false,
+      reason: `Version ${version} is newer than this copy knows; it reads ${readable(target)}.`,
+    };
+  }
+  let here = raw;
+  const notes: string[] = [];
+  for (let at = version; at < target; at++) {
+    const step = steps.find(({ from }) => from === at);
+    if (step === undefined)
+      return { ok: false, reason: `No way from version ${at} to version ${target} is known.` };
+    const next = step.apply(here);
+    here = { ...next.raw, version: step.to };
+    notes.push(...next.notes);
+  }
+  return { ok: true, raw: here, notes };
+}
+
+function readable(target: number): string {
+  return target === 1 ? 'version 1' : `versions 1 to ${target}`;
+}

@@ -1,0 +1,41 @@
+import type { Design } from './design.ts';
+
+type Option =
+  | Design['load']['excitation']
+  | Design['parts'][number]['deratedBy']
+  | Design['outlet']['kind']
+  | Design['secondFace']['way']
+  | Design['extras'][number]['place'];
+
+const labels: Readonly<Record<Option, string>> = {
+  wattsEach: 'watts for each resistor',
+  seriesVolts: 'in series, volts across the string',
+  seriesAmps: 'in series, amps through the string',
+  parallelVolts: 'in parallel, volts across the set',
+  parallelAmps: 'in parallel, amps into the set',
+  switched: 'each switched across the supply',
+  terminals: 'terminal temperature',
+  air: 'air temperature',
+  film: 'film limit only',
+  none: 'none',
+  wire: 'round wires',
+  punched: 'punched sheet',
+  square: 'square-edged bars',
+  ownLoss: 'own loss coefficient',
+  tabs: 'tabs soldered to the terminals',
+  bonded: 'bonded like the first face',
+  free: 'free',
+  inlet: 'before the fan',
+  plenum: 'in the plenum',
+  outlet: 'at the outlet',
+};
+
+/** Plain words for a value that a choice stores. */
+export function labelOfOption(option: string): string {
+  if (!isOption(option)) throw new Error(`no option ${option}`);
+  return labels[option];
+}
+
+function isOption(option: string): option is Option {
+  return Object.hasOwn(labels, option);
+}

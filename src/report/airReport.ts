@@ -1,0 +1,136 @@
+import type { AirOutcome, PassageKind } from '../core/system/outcome.ts';
+import type { Curves } from '../core/system/solveSystem.ts';
+import { amount, plain, quantity, unitOf } from './format.ts';
+import type { AirReport, FanChart, PassageRow, ShareRow, StageRow, UnitSystem } from './types.ts';
+import { passageLabels, stageLabels, stageParts } from './wording.ts';
+import { capital, listed, percent, resistorName, roundTicks, sinkName } from './words.ts';
+
+const kinds: readonly PassageKind[] = ['fins', 'side', 'end', 'between', 'leak'];
+
+export function airReport(air: AirOutcome, curves: Curves | null, system: UnitSystem): AirReport {
+  const shares = shareRows(air, system);
+  return {
+    sentence: sentenceOf(air, system),
+    shares,
+    chart: curves ? fanChart(air, curves, system) : null,
+    stages: stageRows(air, system),
+    passages: air.passages.map(
+      (passage): PassageRow => ({
+        kind: passage.kind,
+        label: passageName(passage.kind, passage.index),
+        percent: percent(passage.share),
+        flow: quantity(passage.massFlow_kgPerS / air.rho_kgPerM3, 'volumeFlow', system, 3),
+        velocity: quantity(passage.velocity_mPerS, 'speed', system, 2),
+        reynolds: plain(passage.reynolds, 3),
+        area: quantity(passage.area_m2, 'area', system, 3),
+      }),
+    ),
+  };
+}
+
+function passageName(kind: PassageKind, index: number): string {
+  if (kind === 'fins') return sinkName(index);
+  return kind === 'between' ? `past ${resistorName(index)} and its like` : passageLabels[kind];
+}
+
+function sentenceOf(air: AirOutcome, system: UnitSystem): string {
+  const flow = quantity(air.flow_m3PerS, 'volumeFlow', system, 3);
+  const dp = quantity(air.fanPressure_Pa, 'pressure', system, 3);
+  const lost = kinds
+    .filter((kind) => kind !== 'fins' && air.share[kind] > 5e-4)
+    .sort((a, b) => air.share[b] - air.share[a])
+    .map((kind) => `${percent(air.share[kind])} ${lostWords[kind]}`);
+  const rest = lost.length > 0 ? `, ${listed(lost)}` : '';
+  const back = kinds.some((kind) => air.share[kind] < -5e-4)
+    ? ' Air runs backwards through part of the box.'
+    : '';
+  return `The fan moves ${flow} at ${dp}: ${percent(air.share.fins)} ${lostWords.fins}${rest}.${back}${severalWords(air)}`;
+}
+
+const lostWords: Readonly<Record<PassageKind, string>> = {
+  fins: 'goes through the fins',
+  side: 'slips past the sides',
+  end: 'slips past the ends',
+  between: 'passes between the sinks',
+  leak: 'leaks under the baffle',
+};
+
+function severalWords(air: AirOutcome): string {
+  const stable = air.intersections.filter((point) => point.stable).length;
+  return stable > 1
+    ? ` The fan can settle at ${stable} points on its curve; the one with most flow is used.`
+    : '';
+}
+
+function shareRows(air: AirOutcome, system: UnitSystem): ShareRow[] {
+  return kinds
+    .filter((kind) => kind === 'fins' || Math.abs(air.share[kind]) > 1e-9)
+    .map((kind) => ({
+      kind,
+      label: passageLabels[kind],
+      share: air.share[kind],
+      percent: percent(air.share[kind]),
+      flow: quantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
+    }));
+}
+
+function stageRows(air: AirOutcome, system: UnitSystem): StageRow[] {
+  const order = Object.keys(stageLabels);
+  return [...air.stages]
+    .sort((a, b) => order.indexOf(a.key) - order.indexOf(b.key))
+    .map((stage) => {
+      const share = air.fanPressure_Pa > 0 ? stage.dp_Pa / air.fanPressure_Pa : 0;
+      return {
+        key: stage.key,
+        label: stageLabels[stage.key],
+        dp: quantity(stage.dp_Pa, 'pressure', system, 3),
+        share,
+        percent: percent(share),
+        velocity: quantity(stage.velocity_mPerS, 'speed', system, 2),
+        part: stageParts[stage.key],
+      };
+    });
+}
+
+function fanChart(air: AirOutcome, curves: Curves, system: UnitSystem): FanChart {
+  const flowOf = (flow_m3PerS: number) => amount(flow_m3PerS, 'volumeFlow', system);
+  const pressureOf = (dp_Pa: number) => amount(dp_Pa, 'pressure', system);
+  const top_Pa = 1.08 * Math.max(...curves.fan_Pa);
+  const fan = curves.flow_m3PerS.map((flow, i) => ({
+    flow: flowOf(flow),
+    dp: pressureOf(curves.fan_Pa[i] ?? 0),
+  }));
+  const box = curves.flow_m3PerS.map((flow, i) => ({
+    flow: flowOf(flow),
+    dp: pressureOf(curves.system_Pa[i] ?? 0),
+  }));
+  const marks = air.intersections.map((point) => ({
+    flow: flowOf(point.flow_m3PerS),
+    dp: pressureOf(point.dp_Pa),
+    stable: point.stable,
+    used: point.used,
+    label: `${quantity(point.flow_m3PerS, 'volumeFlow', system, 3)}, ${quantity(point.dp_Pa, 'pressure', system, 3)}`,
+  }));
+  const used = marks.find((mark) => mark.used);
+  return {
+    flowUnit: unitOf('volumeFlow', system),
+    pressureUnit: unitOf('pressure', system),
+    fan,
+    system: cutAbove(box, pressureOf(top_Pa)),
+    marks,
+    stallBelow: air.stallBelow_m3PerS === null ? null : flowOf(air.stallBelow_m3PerS),
+    flowTicks: roundTicks(0, flowOf(air.freeFlow_m3PerS)),
+    pressureTicks: roundTicks(0, pressureOf(Math.max(...curves.fan_Pa))),
+    spoken: `${capital('fan')} curve from ${quantity(air.shutOff_Pa, 'pressure', system, 3)} at no flow to ${quantity(air.freeFlow_m3PerS, 'volumeFlow', system, 3)} at no pressure; the box’s own curve rises and meets it at ${used ? used.label : 'no point'}.`,
+  };
+}
+
+/** The system curve up to the top of the chart, its last point laid on the edge. */
+function cutAbove(points: FanChart['system'], top: number): FanChart['system'] {
+  const end = points.findIndex((point) => point.dp > top);
+  if (end <= 0) return points;
+  const [before, after] = [points[end - 1], points[end]];
+  if (!before || !after) return points;
+  const share = (top - before.dp) / (after.dp - before.dp);
+  return [...points.slice(0, end), { flow: before.flow + share * (after.flow - before.flow), dp: top }];
+}

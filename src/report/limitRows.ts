@@ -1,0 +1,103 @@
+import type { Limit } from '../core/system/outcome.ts';
+import type { Design } from '../model/design.ts';
+import type { Bibliography } from './bibliography.ts';
+import { quantity } from './format.ts';
+import type { LimitRow, UnitSystem } from './types.ts';
+import { limitLabels, limitParts, stateWords } from './wording.ts';
+import { kelvins, resistorName, sinkName, temperature, times } from './words.ts';
+
+const noNumber = '–';
+
+export function limitRows(
+  limits: readonly Limit[],
+  bibliography: Bibliography,
+  system: UnitSystem,
+): LimitRow[] {
+  return limits.map((limit) => ({
+    key: limit.key,
+    label: limitLabels[limit.key],
+    where: whereOf(limit),
+    value: valueText(limit, limit.value, system),
+    limit: valueText(limit, limit.limit, system),
+    margin: marginText(limit, system),
+    loadFactor: limit.loadFactor === null ? noNumber : times(limit.loadFactor),
+    state: limit.state,
+    stateWord: stateWords[limit.state],
+    source: bibliography.rowOf(limit.source).cite,
+    footnote: bibliography.rowOf(limit.source).number,
+    confirm: limit.confirm,
+    part: limitParts[limit.key],
+    used: limit.loadFactor === null ? null : 1 / Math.max(limit.loadFactor, 1e-3),
+  }));
+}
+
+export function whereOf({ key, where }: Limit): string {
+  if (where === null) return key === 'stall' ? 'fan' : 'whole box';
+  return key === 'touch' || key === 'sheet' ? sinkName(where) : resistorName(where);
+}
+
+/** Tenths where whole degrees would print value and limit alike although they differ. */
+function decimalsOf(limit: Limit): number {
+  return limit.margin_K !== null && Math.abs(limit.margin_K) < 2 ? 1 : 0;
+}
+
+function valueText(limit: Limit, value: number, system: UnitSystem): string {
+  switch (limit.quantity) {
+    case 'temperature':
+      return temperature(value, system, decimalsOf(limit));
+    case 'power':
+      return quantity(value, 'power', system, 3);
+    case 'voltage':
+      return quantity(value, 'voltage', system, 3);
+    case 'flow':
+      return quantity(value, 'volumeFlow', system, 3);
+  }
+}
+
+function marginText(limit: Limit, system: UnitSystem): string {
+  if (limit.margin_K === null) return noNumber;
+  const size = kelvins(Math.abs(limit.margin_K), system, decimalsOf(limit));
+  return limit.margin_K < 0 ? `${size} over` : `${size} to spare`;
+}
+
+/** One sentence about one limit, with the number that matters, without a full stop and without its verdict. */
+export function limitClause(limit: Limit, design: Design, system: UnitSystem): string {
+  const where = whereOf(limit);
+  const value = valueText(limit, limit.value, system);
+  const bound = valueText(limit, limit.limit, system);
+  const beside = (limitName: string) => `${gap(limit, system)} its ${bound} ${limitName}`;
+  switch (limit.key) {
+    case 'film':
+      return `the film of ${where} reaches ${value}, ${beside('limit')}`;
+    case 'derating':
+      return `${deratedThing(limit, design)} ${where} reach ${value}, ${gap(limit, system)} the ${bound} at which its watts are still allowed`;
+    case 'joint':
+      return `the solder joints of ${where} reach ${value}, ${gap(limit, system)} their ${bound} limit`;
+    case 'bond':
+      return `the bond line of ${where} reaches ${value}, ${beside('service limit')}`;
+    case 'touch':
+      return `${where}, which a finger can reach, stands at ${value}, ${gap(limit, system)} the ${bound} touch limit`;
+    case 'sheet':
+      return `${where} stands at ${value}, ${gap(limit, system)} the ${bound} that the plastic beside it may have`;
+    case 'exhaust':
+      return `the air leaves at ${value}, ${beside('limit')}`;
+    case 'voltage':
+      return `${where} sees ${value} and may see ${bound}`;
+    case 'stall':
+      return `the fan delivers ${value}, and its curve has a dip below ${bound}`;
+    case 'ratedPower':
+      return `${where} carries ${value} and is rated ${bound}`;
+  }
+}
+
+function gap(limit: Limit, system: UnitSystem): string {
+  const margin_K = limit.margin_K ?? 0;
+  const size = kelvins(Math.abs(margin_K), system, decimalsOf(limit));
+  return `${size} ${margin_K < 0 ? 'above' : 'below'}`;
+}
+
+function deratedThing(limit: Limit, design: Design): string {
+  const position = design.positions[limit.where ?? 0];
+  const part = position ? design.parts[position.part] : undefined;
+  return part?.deratedBy === 'air' ? 'the surroundings of' : 'the terminals of';
+}

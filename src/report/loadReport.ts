@@ -1,0 +1,31 @@
+import type { Solved } from '../core/system/outcome.ts';
+import type { Design } from '../model/design.ts';
+import { quantity } from './format.ts';
+import type { LoadReport, UnitSystem } from './types.ts';
+import { capital, counted, percent, resistorName, watts } from './words.ts';
+
+export function loadReport(design: Design, { heat }: Solved, system: UnitSystem): LoadReport {
+  const on = heat.positions.filter((p) => p.on).length;
+  const total = watts(heat.total_W, system);
+  const basis = design.load.atWorst ? 'at the worst watts that the tolerances allow' : 'at nominal watts';
+  const duty = design.load.duty < 1 ? `, the mean over a duty of ${percent(design.load.duty)}` : '';
+  return {
+    sentence: `${capital(counted(on, 'resistor'))} of ${heat.positions.length} on, ${total} in all ${basis}${duty}; the fan adds ${watts(heat.fan_W, system)}.`,
+    total,
+    rows: heat.positions.map((p) => {
+      const position = design.positions[p.index];
+      const part = position ? design.parts[position.part] : undefined;
+      return {
+        index: p.index,
+        label: capital(resistorName(p.index)),
+        part: part?.name ?? '',
+        on: p.on,
+        nominal: watts(p.nominal_W, system),
+        worst: watts(p.worst_W, system),
+        computed: watts(p.power_W, system),
+        volts: quantity(p.voltage_V, 'voltage', system, 3),
+        voltLimit: part ? quantity(part.elementLimit_V, 'voltage', system, 3) : '',
+      };
+    }),
+  };
+}

@@ -1,0 +1,318 @@
+import type { AssumptionKey } from '../core/assumptions.ts';
+import type { Severity } from '../core/card.ts';
+import type { Source } from '../core/sources.ts';
+import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
+import type { UnitSystem } from '../units/dimensions.ts';
+import type { DrawingModel, PartId } from './drawing.ts';
+
+export type { UnitSystem };
+
+export interface ReportPrefs {
+  readonly system: UnitSystem;
+  /** Day that the sheet carries, as the caller wants it printed; the report itself knows no clock. */
+  readonly date?: string;
+}
+
+/**
+ * One fan box, answered: plain words, formatted quantities and series in display units.
+ * Screen, sheet, CSV and terminal all render this object and nothing else.
+ */
+export interface Report {
+  readonly system: UnitSystem;
+  readonly title: TitleBlock;
+  readonly verdict: VerdictReport;
+  readonly figures: readonly Figure[];
+  /** Most urgent first. */
+  readonly limits: readonly LimitRow[];
+  /** `null` where nothing bounds the load or there is no answer. */
+  readonly ratings: Ratings | null;
+  readonly load: LoadReport | null;
+  readonly air: AirReport | null;
+  readonly heat: HeatReport | null;
+  readonly notes: readonly NoteRow[];
+  readonly cautions: readonly Caution[];
+  readonly inputs: readonly InputGroup[];
+  /** How the answer came about and how well its balances close, in a sentence. */
+  readonly computed: string;
+  readonly methods: readonly MethodRow[];
+  readonly sources: readonly SourceRow[];
+  readonly assumptions: readonly AssumptionRow[];
+  readonly drawing: DrawingModel;
+}
+
+export interface TitleBlock {
+  readonly title: string;
+  readonly revision: string;
+  readonly remark: string;
+  readonly date: string;
+  /** Words that mark an example of ours, empty for a real design. */
+  readonly invented: string;
+  /** The box in one line: how many resistors, sinks, which fan. */
+  readonly subject: string;
+}
+
+export type VerdictState = LimitState | 'noAnswer';
+
+export interface VerdictReport {
+  readonly state: VerdictState;
+  /** "holds", "holds with little to spare", "does not hold", "no answer". */
+  readonly word: string;
+  readonly sentence: string;
+  /** What stands behind it, one sentence each: further limits that fail or are near, or what to change. */
+  readonly reasons: readonly string[];
+  /** Where in the drawing it gives first. */
+  readonly part: PartId | null;
+}
+
+export interface Figure {
+  readonly key: string;
+  readonly label: string;
+  readonly value: string;
+}
+
+export interface LimitRow {
+  readonly key: LimitKey;
+  readonly label: string;
+  /** "resistor 5", "sink 3", "whole box". */
+  readonly where: string;
+  readonly value: string;
+  readonly limit: string;
+  /** "16 K over", "43 K to spare", or a dash where the limit is not a temperature. */
+  readonly margin: string;
+  /** How many times the present load, e.g. "1.31 ×", or a dash. */
+  readonly loadFactor: string;
+  readonly state: LimitState;
+  readonly stateWord: string;
+  readonly source: string;
+  /** Number in `sources`. */
+  readonly footnote: number;
+  /** The user has to confirm the limit's value for the case at hand. */
+  readonly confirm: boolean;
+  readonly part: PartId;
+  /** Used share of the limit: 1 is the limit itself; `null` where load does not move it. For bars. */
+  readonly used: number | null;
+}
+
+export interface Ratings {
+  readonly sentence: string;
+  /** Load may be multiplied by this and still keep the spare wanted. */
+  readonly factor: number;
+  readonly total: string;
+  readonly each: string;
+  readonly room: string;
+  readonly spare: string;
+  /** Which limit bounds it. */
+  readonly boundBy: string;
+}
+
+export interface LoadRow {
+  readonly index: number;
+  readonly label: string;
+  readonly part: string;
+  readonly on: boolean;
+  readonly nominal: string;
+  readonly worst: string;
+  readonly computed: string;
+  readonly volts: string;
+  readonly voltLimit: string;
+}
+
+export interface LoadReport {
+  readonly sentence: string;
+  readonly rows: readonly LoadRow[];
+  readonly total: string;
+}
+
+export interface ShareRow {
+  readonly kind: PassageKind;
+  readonly label: string;
+  /** Of the fan's mass flow; negative where air runs backwards. */
+  readonly share: number;
+  readonly percent: string;
+  readonly flow: string;
+}
+
+export interface CurvePoint {
+  readonly flow: number;
+  readonly dp: number;
+}
+
+export interface FanChartMark extends CurvePoint {
+  readonly stable: boolean;
+  readonly used: boolean;
+  readonly label: string;
+}
+
+/** Series in the display units named beside them. */
+export interface FanChart {
+  readonly flowUnit: string;
+  readonly pressureUnit: string;
+  readonly fan: readonly CurvePoint[];
+  readonly system: readonly CurvePoint[];
+  readonly marks: readonly FanChartMark[];
+  /** Flow left of which the fan's curve has a dip, `null` for a curve that only falls. */
+  readonly stallBelow: number | null;
+  readonly flowTicks: readonly number[];
+  readonly pressureTicks: readonly number[];
+  readonly spoken: string;
+}
+
+export interface StageRow {
+  readonly key: StageKey;
+  readonly label: string;
+  readonly dp: string;
+  /** Of the fan's pressure. */
+  readonly share: number;
+  readonly percent: string;
+  readonly velocity: string;
+  readonly part: PartId;
+}
+
+export interface PassageRow {
+  readonly kind: PassageKind;
+  readonly label: string;
+  readonly percent: string;
+  readonly flow: string;
+  readonly velocity: string;
+  readonly reynolds: string;
+  readonly area: string;
+}
+
+export interface AirReport {
+  readonly sentence: string;
+  readonly shares: readonly ShareRow[];
+  readonly chart: FanChart | null;
+  readonly stages: readonly StageRow[];
+  readonly passages: readonly PassageRow[];
+}
+
+export interface LadderRung {
+  readonly key: RungKey | 'room';
+  readonly label: string;
+  /** Rise over the rung below, formatted; empty for the room itself. */
+  readonly rise: string;
+  readonly top: string;
+  /** In the display unit. */
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Ladder {
+  readonly unit: string;
+  readonly rungs: readonly LadderRung[];
+  /** Limit of the hottest film, in the display unit and in words. */
+  readonly limit: number;
+  readonly limitText: string;
+  readonly ticks: readonly number[];
+  readonly spoken: string;
+}
+
+export interface PositionRow {
+  readonly index: number;
+  readonly label: string;
+  readonly on: boolean;
+  readonly watts: string;
+  readonly film: string;
+  readonly bond: string;
+  readonly joint: string;
+  readonly body: string;
+  readonly filmSide: string;
+  readonly secondSide: string;
+  readonly hottest: boolean;
+  /** For the chart, in the display unit of temperature. */
+  readonly chart: { readonly film: number; readonly joint: number; readonly sink: number | null };
+}
+
+export interface SinkRow {
+  readonly index: number;
+  readonly label: string;
+  readonly plate: string;
+  readonly heat: string;
+  readonly airOut: string;
+  readonly resistance: string;
+  readonly coefficient: string;
+  readonly efficiency: string;
+}
+
+export interface HeatReport {
+  readonly sentence: string;
+  readonly ladder: Ladder;
+  readonly positions: readonly PositionRow[];
+  readonly sinks: readonly SinkRow[];
+  readonly temperatureUnit: string;
+  readonly ticks: readonly number[];
+  readonly spoken: string;
+}
+
+export interface NoteRow {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly severityWord: string;
+  readonly text: string;
+}
+
+export type CautionKey =
+  | 'practice'
+  | 'insulation'
+  | 'hotSurfaces'
+  | 'fire'
+  | 'guard'
+  | 'fingerAccess'
+  | 'solventCement';
+
+export interface Caution {
+  readonly key: CautionKey;
+  readonly title: string;
+  readonly text: string;
+}
+
+export interface InputRow {
+  readonly label: string;
+  readonly value: string;
+}
+
+export interface InputGroup {
+  readonly part: PartId;
+  readonly title: string;
+  readonly rows: readonly InputRow[];
+}
+
+export interface MethodRow {
+  readonly id: string;
+  readonly title: string;
+  readonly equation: string;
+  /** Citation and the place in it. */
+  readonly source: string;
+  /** Number in `sources`. */
+  readonly footnote: number;
+  readonly range: string;
+  readonly scatter: string;
+}
+
+/** Numbered bibliography of what this answer used: methods first, then limits. */
+export interface SourceRow {
+  readonly number: number;
+  readonly key: string;
+  readonly cite: string;
+  readonly standing: Source['standing'];
+  readonly standingWord: string;
+}
+
+export interface AssumptionRow {
+  readonly key: AssumptionKey;
+  readonly says: string;
+  readonly ifWrong: string;
+}
+
+/** A table as text: caption, column heads, rows. Twin tables, CSV and the terminal all take it. */
+export interface TextTable {
+  readonly id: string;
+  readonly caption: string;
+  readonly columns: readonly TextColumn[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export interface TextColumn {
+  readonly head: string;
+  readonly align: 'start' | 'end';
+}

@@ -1,0 +1,6 @@
+import { lazy } from 'react';
+
+/** The chart library comes after the form and the verdict, in chunks of its own. */
+export const FanCurveChart = lazy(() => import('./FanCurveChart.tsx'));
+export const LadderChart = lazy(() => import('./LadderChart.tsx'));
+export const PositionsChart = lazy(() => import('./PositionsChart.tsx'));

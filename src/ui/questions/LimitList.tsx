@@ -1,0 +1,37 @@
+import type { LimitRow } from '../../report/types.ts';
+import { fillStyle } from './fillStyle.ts';
+import styles from './LimitList.module.css';
+
+/** Limits by urgency; the bar shows how much of each the present load uses, its end mark is the limit itself. */
+export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) {
+  return (
+    <>
+      <ol className={styles.list} aria-label="Limits, most urgent first">
+        {limits.map((limit) => (
+          <li key={limit.key} data-state={limit.state}>
+            <span className={styles.label}>
+              {limit.label} <small>{limit.where}</small>
+            </span>
+            <span className={styles.value}>
+              {limit.value}{' '}
+              <small>
+                of {limit.limit}
+                {limit.confirm ? '†' : ''}
+              </small>
+            </span>
+            <span className={styles.state}>
+              {limit.stateWord}
+              {limit.margin === '–' ? '' : `, ${limit.margin}`}
+            </span>
+            <span className={styles.track} aria-hidden="true">
+              <span style={fillStyle(limit.used)} />
+            </span>
+          </li>
+        ))}
+      </ol>
+      {limits.some((limit) => limit.confirm) && (
+        <p className={styles.confirm}>† Confirm the value of this limit for your case.</p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,32 @@
+import { barStyle } from './fillStyle.ts';
+import styles from './NamedBars.module.css';
+
+interface Bar {
+  readonly key: string;
+  readonly label: string;
+  readonly value: string;
+  readonly aside: string;
+  readonly share: number;
+}
+
+/** A list whose rows carry a bar each; it reads as a table without its bars. */
+export function NamedBars({ caption, rows }: { readonly caption: string; readonly rows: readonly Bar[] }) {
+  const largest = Math.max(...rows.map((row) => row.share));
+  return (
+    <figure className={styles.figure}>
+      <figcaption>{caption}</figcaption>
+      <ul>
+        {rows.map(({ key, label, value, aside, share }) => (
+          <li key={key}>
+            <span>{label}</span>
+            <span className={styles.bar} aria-hidden="true">
+              <span style={barStyle(share, largest)} />
+            </span>
+            <span className={styles.number}>{value}</span>
+            <span className={styles.number}>{aside}</span>
+          </li>
+        ))}
+      </ul>
+    </figure>
+  );
+}

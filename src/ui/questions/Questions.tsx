@@ -1,0 +1,15 @@
+import type { Report } from '../../report/types.ts';
+import { HowIsItComputed } from './HowIsItComputed.tsx';
+import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
+import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
+
+/** The questions below the bench, in reading order; *Will it hold?* stands beside the drawing by itself. */
+export function Questions({ report }: { readonly report: Report }) {
+  return (
+    <>
+      <WhereDoesTheAirGo report={report} />
+      <WhereDoTheKelvinsGo report={report} />
+      <HowIsItComputed report={report} />
+    </>
+  );
+}

@@ -1,0 +1,24 @@
+import type { ShareRow } from '../../report/types.ts';
+import { partStyle } from './fillStyle.ts';
+import styles from './ShareBar.module.css';
+
+/** All of the fan's air as one bar, cut by where it goes; patterns and words tell the parts apart. */
+export function ShareBar({ shares }: { readonly shares: readonly ShareRow[] }) {
+  return (
+    <figure className={styles.figure}>
+      <div className={styles.bar} aria-hidden="true">
+        {shares.map(({ kind, share }) => (
+          <span key={kind} data-kind={kind} style={partStyle(share)} />
+        ))}
+      </div>
+      <ul>
+        {shares.map(({ kind, label, percent, flow }) => (
+          <li key={kind}>
+            <span className={styles.swatch} data-kind={kind} aria-hidden="true" />
+            <b>{percent}</b> {label} <small>{flow}</small>
+          </li>
+        ))}
+      </ul>
+    </figure>
+  );
+}

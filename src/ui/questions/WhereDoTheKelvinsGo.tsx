@@ -1,0 +1,33 @@
+import { ladderTable, positionsTable, sinksTable } from '../../report/tables.ts';
+import type { Report } from '../../report/types.ts';
+import { ChartFrame } from '../charts/ChartFrame.tsx';
+import { LadderChart, PositionsChart } from '../charts/lazy.ts';
+import styles from './columns.module.css';
+import { QuestionSection } from './QuestionSection.tsx';
+import { TableTwin } from './TableTwin.tsx';
+
+const question = { id: 'where-do-the-kelvins-go', question: 'Where do the kelvins go?' };
+
+export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
+  const { heat, verdict } = report;
+  if (!heat) return <QuestionSection {...question} sentence={verdict.sentence} />;
+  return (
+    <QuestionSection {...question} sentence={heat.sentence}>
+      <div className={styles.columns}>
+        <div>
+          <ChartFrame caption="From the room to the hottest film">
+            <LadderChart ladder={heat.ladder} />
+          </ChartFrame>
+          <TableTwin table={ladderTable(report)} />
+        </div>
+        <div>
+          <ChartFrame caption="Every resistor: ● film, □ joint, – plate beside it">
+            <PositionsChart heat={heat} />
+          </ChartFrame>
+          <TableTwin table={positionsTable(report)} />
+          <TableTwin table={sinksTable(report)} />
+        </div>
+      </div>
+    </QuestionSection>
+  );
+}

@@ -1,0 +1,53 @@
+import {
+  curvesTable,
+  intersectionsTable,
+  passagesTable,
+  sharesTable,
+  stagesTable,
+} from '../../report/tables.ts';
+import type { Report } from '../../report/types.ts';
+import { ChartFrame } from '../charts/ChartFrame.tsx';
+import { FanCurveChart } from '../charts/lazy.ts';
+import styles from './columns.module.css';
+import { NamedBars } from './NamedBars.tsx';
+import { QuestionSection } from './QuestionSection.tsx';
+import { ShareBar } from './ShareBar.tsx';
+import { TableTwin } from './TableTwin.tsx';
+
+const question = { id: 'where-does-the-air-go', question: 'Where does the air go?' };
+
+export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
+  const { air, verdict } = report;
+  if (!air) return <QuestionSection {...question} sentence={verdict.sentence} />;
+  return (
+    <QuestionSection {...question} sentence={air.sentence}>
+      <ShareBar shares={air.shares} />
+      <TableTwin table={sharesTable(report)} />
+      <div className={styles.columns}>
+        <div>
+          {air.chart && (
+            <ChartFrame caption="Fan against box">
+              <FanCurveChart chart={air.chart} />
+            </ChartFrame>
+          )}
+          <TableTwin table={intersectionsTable(report)} />
+          <TableTwin table={curvesTable(report)} />
+        </div>
+        <div>
+          <NamedBars
+            caption="What takes the fan’s pressure"
+            rows={air.stages.map(({ key, label, dp, percent, share }) => ({
+              key,
+              label,
+              value: dp,
+              aside: percent,
+              share,
+            }))}
+          />
+          <TableTwin table={stagesTable(report)} />
+          <TableTwin table={passagesTable(report)} />
+        </div>
+      </div>
+    </QuestionSection>
+  );
+}

@@ -1,0 +1,21 @@
+import { type Dimension, unitOf } from './dimensions.ts';
+import { invariant } from './invariant.ts';
+import { fromSI, toSI } from './unit.ts';
+
+/** Relative deviation that is float dust and not somebody's digit. */
+const dust = 1e-12;
+
+/**
+ * An SI value as a bare number in this unit, to be edited: the shortest decimal text that parses back to the same value
+ * within 1e-12 of it, with a plain hyphen for minus.
+ */
+export function editText(value: number, dimension: Dimension, unit: string): string {
+  const shown = unitOf(dimension, unit);
+  const exact = fromSI(value, shown);
+  invariant(Number.isFinite(exact), `${value} cannot be edited in ${dimension} ${unit}`);
+  for (let digits = 1; digits < 17; digits++) {
+    const rounded = Number(exact.toPrecision(digits));
+    if (Math.abs(toSI(rounded, shown) - value) <= dust * Math.abs(value)) return String(rounded + 0);
+  }
+  return String(exact + 0);
+}

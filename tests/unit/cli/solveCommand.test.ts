@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest';
+import { solveCommand } from '../../../src/cli/solveCommand.ts';
+import { serialiseDesign } from '../../../src/io/designFile.ts';
+import type { Design } from '../../../src/model/design.ts';
+import { exampleById } from '../../../src/model/examples/examples.ts';
+
+async function run(args: string[], files: Record<string, string> = {}) {
+  let out = '';
+  let err = '';
+  const content = (file: string) => {
+    const text = files[file];
+    return text === undefined ? Promise.reject(new Error('no such file')) : Promise.resolve(text);
+  };
+  const code = await solveCommand(args, {
+    size_B: async (file) => (await content(file)).length,
+    read: content,
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+  });
+  return { code, out, err };
+}
+
+const eight = exampleById('eightResistors');
+const bare: Design = { ...eight, baffle: { ...eight.baffle, fitted: false } };
+const still: Design = { ...eight, fan: { ...eight.fan, supply_V: 2 } };
+
+describe('npm run solve', () => {
+  test('prints the report of a box that holds and ends with 0', async () => {
+    const { code, out, err } = await run(['box.json'], { 'box.json': serialiseDesign(eight) });
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain('Eight in a row');
+    expect(out.toLowerCase()).toContain('holds with little to spare');
+  });
+
+  test('ends with 1 for a box that does not hold, and for one that has no answer', async () => {
+    const hot = await run(['box.json'], { 'box.json': serialiseDesign(bare) });
+    expect(hot.code).toBe(1);
+    expect(hot.out.toLowerCase()).toContain('does not hold');
+    const dead = await run(['box.json'], { 'box.json': serialiseDesign(still) });
+    expect(dead.code).toBe(1);
+    expect(dead.out).not.toBe('');
+  });
+
+  test('prints JSON for programs', async () => {
+    const { code, out } = await run(['--json', 'box.json'], { 'box.json': serialiseDesign(eight) });
+    expect(code).toBe(0);
+    expect(typeof JSON.parse(out)).toBe('object');
+  });
+
+  test('ends with 2 for bad input, with the place and the reason and nothing else', async () => {
+    const text = serialiseDesign(eight).replace('"finCount": 9', '"finCount": 9.5');
+    const { code, out, err } = await run(['box.json'], { 'box.json': text });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err).toBe(
+      'box.json: sink.finCount: This has to be a whole number, and is 9.5. Allowed is a whole number from 2 to 200.\n',
+    );
+  });
+
+  test('tells line and column of a file that is no JSON', async () => {
+    const { code, err } = await run(['box.json'], { 'box.json': '{\n  "format" "x"\n}' });
+    expect(code).toBe(2);
+    expect(err).toContain('line 2, column 12');
+  });
+
+  test('ends with 2 for a file that is not there or is huge', async () => {
+    expect(await run(['gone.json'])).toEqual({
+      code: 2,
+      out: '',
+      err: 'gone.json: cannot be read: no such file\n',
+    });
+    const huge = await run(['huge.json'], { 'huge.json': ' '.repeat(6_000_000) });
+    expect(huge).toEqual({
+      code: 2,
+      out: '',
+      err: 'huge.json: The file has 6 MB; a design file has at most 5 MB.\n',
+    });
+  });
+
+  test.each([
+    [[], 'No file given.'],
+    [['a.json', 'b.json'], 'One file at a time; these are 2.'],
+    [['a.json', '--verbose'], 'Unknown option --verbose.'],
+    [['-x'], 'Unknown option -x.'],
+  ])('ends with 2 for arguments %j', async (args, reason) => {
+    const { code, out, err } = await run(args, { 'a.json': '{}', 'b.json': '{}' });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(err.startsWith(`${reason}\n\nUsage:`)).toBe(true);
+  });
+
+  test('explains itself', async () => {
+    const { code, out } = await run(['--help']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/--json[\s\S]*Exit code/);
+  });
+});

@@ -1,0 +1,195 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readCsv, readNumber, writeCsv } from '../../../src/io/csv.ts';
+
+const tableOf = (text: string) => {
+  const read = readCsv(text);
+  if (!read.ok) throw new Error(read.reason);
+  return read.table;
+};
+
+describe('reading a table', () => {
+  test.each([
+    [
+      'semicolons and decimal commas',
+      '0,5;60,5\n1,0;55,2',
+      ';',
+      ',',
+      [
+        ['0,5', '60,5'],
+        ['1,0', '55,2'],
+      ],
+    ],
+    [
+      'commas and decimal points',
+      '0.5,60.5\n1.0,55.2\n',
+      ',',
+      '.',
+      [
+        ['0.5', '60.5'],
+        ['1.0', '55.2'],
+      ],
+    ],
+    [
+      'tabs',
+      'flow\tpressure\n0\t60\n1\t55',
+      '\t',
+      '.',
+      [
+        ['flow', 'pressure'],
+        ['0', '60'],
+        ['1', '55'],
+      ],
+    ],
+    [
+      'blanks',
+      '0 60\n 1   55\n',
+      ' ',
+      '.',
+      [
+        ['0', '60'],
+        ['1', '55'],
+      ],
+    ],
+    [
+      'blanks and decimal commas',
+      '0,5 60,5\n1,0 55,2',
+      ' ',
+      ',',
+      [
+        ['0,5', '60,5'],
+        ['1,0', '55,2'],
+      ],
+    ],
+    [
+      'tabs and decimal commas',
+      '0,5\t60,5\n1,0\t55,2',
+      '\t',
+      ',',
+      [
+        ['0,5', '60,5'],
+        ['1,0', '55,2'],
+      ],
+    ],
+    [
+      'a comma and a blank after it',
+      'flow, pressure\n0, 60\n1, 55',
+      ',',
+      '.',
+      [
+        ['flow', 'pressure'],
+        ['0', '60'],
+        ['1', '55'],
+      ],
+    ],
+    ['one column', '60\n55\n', '\t', '.', [['60'], ['55']]],
+  ])('finds %s', (_name, text, separator, decimal, rows) => {
+    expect(tableOf(text)).toEqual({ separator, decimal, rows });
+  });
+
+  test('skips a byte order mark, comments and empty lines, and takes any line end', () => {
+    expect(
+      tableOf('\ufeff# measured on the bench, 3 points\r\n\r\nq;p\r\n0;60\r# later\r1;55\n').rows,
+    ).toEqual([
+      ['q', 'p'],
+      ['0', '60'],
+      ['1', '55'],
+    ]);
+  });
+
+  test('keeps separators, quotes and line ends that stand in quotes', () => {
+    expect(tableOf('"a ""b""",c\n"d,e","f\ng"\n').rows).toEqual([
+      ['a "b"', 'c'],
+      ['d,e', 'f\ng'],
+    ]);
+  });
+
+  test('keeps empty cells', () => {
+    expect(tableOf('1;;3\n4;5;\n').rows).toEqual([
+      ['1', '', '3'],
+      ['4', '5', ''],
+    ]);
+  });
+
+  test.each([[''], ['\n\n'], ['# only a comment']])('refuses %j, which holds no table', (text) => {
+    expect(readCsv(text)).toEqual({
+      ok: false,
+      reason: 'No table found: there is no line with at least one cell.',
+    });
+  });
+
+  test('refuses an open quote, and says where', () => {
+    expect(readCsv('a,b\n"c,d\n')).toEqual({
+      ok: false,
+      reason: 'Line 2: a quote is opened and never closed.',
+    });
+  });
+});
+
+describe('reading a number', () => {
+  test.each([
+    ['1.5', '.', 1.5],
+    ['1,5', ',', 1.5],
+    ['1.234,5', ',', 1234.5],
+    ['1,234.5', '.', 1234.5],
+    ['1 234,5', ',', 1234.5],
+    ['−3', '.', -3],
+    ['.5', '.', 0.5],
+    ['2e-3', '.', 0.002],
+    ['', '.', null],
+    ['abc', '.', null],
+    ['1.2.3', '.', null],
+    ['0x10', '.', null],
+    ['1e999', '.', null],
+  ] as const)('%j with decimal %s is %s', (cell, decimal, value) => {
+    expect(readNumber(cell, decimal)).toBe(value);
+  });
+});
+
+describe('writing a table', () => {
+  test('quotes what needs it and ends lines as RFC 4180 says', () => {
+    expect(
+      writeCsv([
+        ['a', 'b, c', 'd "e"'],
+        [1.5, null, -2],
+      ]),
+    ).toBe('a,"b, c","d ""e"""\r\n1.5,,-2\r\n');
+  });
+
+  test('writes decimal commas beside semicolons', () => {
+    expect(writeCsv([[1.5, 'x;y']], { separator: ';', decimal: ',' })).toBe('1,5;"x;y"\r\n');
+  });
+
+  test('disarms a text that a spreadsheet would run as a formula', () => {
+    expect(writeCsv([['=1+1', '@x', '+cmd', '-5', '-']])).toBe("'=1+1,'@x,'+cmd,-5,-\r\n");
+  });
+
+  test('gives back the same numbers when read again', () => {
+    const row = fc.array(fc.double({ noNaN: true, noDefaultInfinity: true }), { minLength: 2, maxLength: 4 });
+    const styles = fc.constantFrom(
+      { separator: ',', decimal: '.' },
+      { separator: ';', decimal: ',' },
+      { separator: '\t', decimal: '.' },
+    );
+    fc.assert(
+      fc.property(row, row, styles, (first, second, style) => {
+        const width = Math.min(first.length, second.length);
+        const rows = [first.slice(0, width), second.slice(0, width)];
+        const cells = tableOf(writeCsv(rows, style as Parameters<typeof writeCsv>[1])).rows;
+        expect(cells.map((line) => line.map((cell) => readNumber(cell, style.decimal as '.' | ',')))).toEqual(
+          rows.map((line) => line.map((value) => value + 0)),
+        );
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+
+  test('never throws on any text', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        expect(typeof readCsv(text).ok).toBe('boolean');
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+});

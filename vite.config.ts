@@ -1,0 +1,74 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+/** The built page may load from its own folder and nowhere else; nothing inline, nothing evaluated. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** Only in the build: the development server needs inline styles and scripts. */
+const contentPolicy = {
+  name: 'content-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+      injectTo: 'head-prepend',
+    },
+  ],
+} as const;
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), contentPolicy],
+  build: {
+    // The first versions with light-dark(), so that the style sheets stay as written.
+    target: ['chrome123', 'edge123', 'firefox120', 'safari17.5'],
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: { output: { comments: false } },
+  },
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: ['tests/{unit,published,property,meta,golden}/**/*.test.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'ui',
+          environment: 'jsdom',
+          include: ['tests/ui/**/*.test.tsx'],
+          setupFiles: ['tests/ui/setup.ts'],
+          css: { modules: { classNameStrategy: 'non-scoped' } },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/{browser,print}/**/*.test.ts'],
+          globalSetup: ['tests/browser/serveDist.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
