@@ -104,7 +104,7 @@ export const defaultDesign: Design = {
     ],
   },
   inlet: {
-    guard: { kind: 'wire', freeShare: 0.75, loss: 1 },
+    guard: { kind: 'wire', freeShare: 0.7, loss: 1 },
     filter: false,
     filterLinear_PaSPerM: 4,
     filterQuadratic_PaS2PerM2: 1,

@@ -1,10 +1,10 @@
 import type { Limit } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import type { Bibliography } from './bibliography.ts';
-import { quantity } from './format.ts';
+import { amount, quantity, unitOf } from './format.ts';
 import type { LimitRow, UnitSystem } from './types.ts';
 import { limitLabels, limitParts, stateWords } from './wording.ts';
-import { kelvins, resistorName, sinkName, temperature, times } from './words.ts';
+import { fixed, resistorName, sinkName, temperature, times } from './words.ts';
 
 const noNumber = '–';
 
@@ -56,7 +56,7 @@ function valueText(limit: Limit, value: number, system: UnitSystem): string {
 
 function marginText(limit: Limit, system: UnitSystem): string {
   if (limit.margin_K === null) return noNumber;
-  const size = kelvins(Math.abs(limit.margin_K), system, decimalsOf(limit));
+  const size = gapSize(limit, system);
   return limit.margin_K < 0 ? `${size} over` : `${size} to spare`;
 }
 
@@ -90,10 +90,16 @@ export function limitClause(limit: Limit, design: Design, system: UnitSystem): s
   }
 }
 
+/** Difference of the two temperatures as they are printed, so that a reader who subtracts agrees. */
+function gapSize(limit: Limit, system: UnitSystem): string {
+  const decimals = decimalsOf(limit);
+  const shown = (T_K: number) => Number(amount(T_K, 'temperature', system).toFixed(decimals));
+  const unit = unitOf('temperatureDifference', system);
+  return `${fixed(Math.abs(shown(limit.limit) - shown(limit.value)), decimals)}\u202f${unit}`;
+}
+
 function gap(limit: Limit, system: UnitSystem): string {
-  const margin_K = limit.margin_K ?? 0;
-  const size = kelvins(Math.abs(margin_K), system, decimalsOf(limit));
-  return `${size} ${margin_K < 0 ? 'above' : 'below'}`;
+  return `${gapSize(limit, system)} ${(limit.margin_K ?? 0) < 0 ? 'above' : 'below'}`;
 }
 
 function deratedThing(limit: Limit, design: Design): string {

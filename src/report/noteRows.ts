@@ -1,9 +1,10 @@
-import type { Note, Severity } from '../core/card.ts';
+import type { Note, NoteCode, Severity } from '../core/card.ts';
 import { cards } from '../core/cards.ts';
+import { plain } from './format.ts';
 import type { NoteRow, UnitSystem } from './types.ts';
 import { variableText, variableWords } from './variables.ts';
 import { severityWords } from './wording.ts';
-import { capital, listed } from './words.ts';
+import { capital, listed, percent, plain0, share } from './words.ts';
 
 const rank: Readonly<Record<Severity, number>> = { beyond: 0, caution: 1, info: 2 };
 
@@ -28,7 +29,8 @@ export function noteRows(notes: readonly Note[], system: UnitSystem): NoteRow[] 
 }
 
 interface NoteFacts {
-  readonly note: Note;
+  readonly below: boolean;
+  /** " at sink 3", or empty. */
   readonly places: string;
   readonly value: string;
   readonly low: string;
@@ -38,29 +40,62 @@ interface NoteFacts {
 }
 
 /** Every code of a note, worded once. */
-export const noteWords: Readonly<Record<string, (facts: NoteFacts) => string>> = {
-  outsideRange: ({ note, variable, value, low, high, method, places }) => {
-    const below = typeof note.low === 'number' && (note.value ?? 0) < note.low;
-    const edge = below ? `below ${low}` : `above ${high}`;
-    return `${capital(variable)} ${value} is ${edge}, the end of the range of “${method}”${places}. The answer stands, but nothing proves it there.`;
-  },
+export const noteWords: Readonly<Record<NoteCode, (facts: NoteFacts) => string>> = {
+  outsideRange: ({ below, variable, value, low, high, method, places }) =>
+    `${capital(variable)} ${value} is ${below ? `below ${low}` : `above ${high}`}, the end of the range of “${method}”${places}. The answer stands, but nothing proves it there.`,
+  transition: ({ value, low, high, places }) =>
+    `The flow${places} is neither laminar nor turbulent (Reynolds number ${value}, between ${low} and ${high}): heat and pressure may be a fifth off either way.`,
+  unevenFeed: ({ value, high }) =>
+    `The air races along the plenum: its dynamic head is ${value} of the pressure across slot and bank, more than ${high}. The sinks nearest the fan get less air than stated; a higher plenum helps.`,
+  bondAboveGlass: ({ value, high, places }) =>
+    `The bond${places} reaches ${value}, above the adhesive’s glass transition of ${high}: it softens there and creeps under load.`,
+  aboveRating: ({ value, high, places }) =>
+    `The part${places} carries ${value}, above the ${high} on its data sheet; only its film temperature was judged.`,
+  severalPoints: ({ value }) =>
+    `The fan can settle at ${value} points on its curve; the one with most flow is used. After a start or a knock it may run at another.`,
+  secondOpinion: ({ value, method, places }) =>
+    `An independent relation, “${method}”, gives ${value} times the conductance${places}: take the temperatures there with a grain of salt.`,
+  tightGap: ({ value, low }) =>
+    `A gap of ${value} round the row is tighter than hand work keeps; below ${low} the parts may touch, and small deviations change the flow much.`,
+  meanOnly: ({ value }) =>
+    `The load is on for ${value} of the time and its mean is judged; while it is on, the film is hotter than stated.`,
+};
+
+/** How the variables of notes are shown where their name does not tell. */
+const shownAs: Readonly<Record<string, (value: number) => string>> = {
+  feedRatio: percent,
+  duty: share,
+  ratio: (value) => plain(value, 2),
+  count: plain0,
 };
 
 function wordNotes(group: readonly Note[], system: UnitSystem): string {
-  const note = group[0] as Note;
-  const say = noteWords[note.code];
-  if (say === undefined) throw new Error(`note ${note.code} has no words`);
+  const note = farthest(group);
   const { variable = '' } = note;
-  const show = (value: number | null | undefined) =>
-    typeof value === 'number' ? variableText(variable, value, system) : '';
-  return say({
-    note,
+  const show = (value: number | null | undefined) => {
+    if (typeof value !== 'number') return '';
+    return shownAs[variable]?.(value) ?? variableText(variable, value, system);
+  };
+  return noteWords[note.code]({
+    below: isBelow(note),
     places: placesOf(group),
     value: show(note.value),
     low: show(note.low),
     high: show(note.high),
     variable: variableWords(variable),
     method: cards.find((card) => card.id === note.card)?.title ?? note.card ?? '',
+  });
+}
+
+function isBelow({ value, low }: Note): boolean {
+  return typeof low === 'number' && typeof value === 'number' && value < low;
+}
+
+/** Of several alike, the one farthest out speaks for all. */
+function farthest(group: readonly Note[]): Note {
+  return group.reduce((worst, note) => {
+    const [a, b] = [note.value ?? 0, worst.value ?? 0];
+    return (isBelow(note) ? a < b : a > b) ? note : worst;
   });
 }
 

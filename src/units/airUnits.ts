@@ -43,7 +43,7 @@ export const airUnits = {
       unit('Pa', 'Pa', 'pascal|pascals'),
       unit('hPa', 'hPa', '', { times: 100 }),
       unit('kPa', 'kPa', '', { times: 1000 }),
-      unit('mbar', 'mbar', 'millibar', { times: 100 }),
+      unit('mbar', 'mbar', 'MBAR|millibar', { times: 100 }, { exactCase: true }),
       unit('bar', 'bar', '', { times: 1e5 }),
       unit('mmH2O', 'mmH₂O', 'mm H2O|mmWG|mm WG|mmWC|mm WC|mmAq|mm Aq', { times: 980665, over: 1e5 }),
       unit(

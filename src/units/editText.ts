@@ -13,6 +13,8 @@ export function editText(value: number, dimension: Dimension, unit: string): str
   const shown = unitOf(dimension, unit);
   const exact = fromSI(value, shown);
   invariant(Number.isFinite(exact), `${value} cannot be edited in ${dimension} ${unit}`);
+  // Where the unit has a zero of its own, what is left of it (-6e-14 °F) has digits like any other number.
+  if (Math.abs(toSI(0, shown) - value) <= dust * Math.abs(value)) return '0';
   for (let digits = 1; digits < 17; digits++) {
     const rounded = Number(exact.toPrecision(digits));
     if (Math.abs(toSI(rounded, shown) - value) <= dust * Math.abs(value)) return String(rounded + 0);

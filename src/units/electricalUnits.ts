@@ -8,7 +8,7 @@ export const electricalUnits = {
     units: [
       unit('ohm', 'Ω', 'ohms|R'),
       unit('mohm', 'mΩ', 'mOhm|mohms|milliohm|milliohms|mR', { over: 1000 }, exact),
-      unit('kohm', 'kΩ', 'k|K|kOhm|kohms|Kohm|kilohm|kilohms', { times: 1000 }, exact),
+      unit('kohm', 'kΩ', 'k|K|kOhm|KOHM|kohms|Kohm|kilohm|kilohms', { times: 1000 }, exact),
       unit('Mohm', 'MΩ', 'M|MOhm|Mohms|MOHM|megohm|megohms|Meg|meg', { times: 1e6 }, exact),
       unit('Gohm', 'GΩ', 'G|GOhm|Gohms', { times: 1e9 }, exact),
     ],

@@ -7,9 +7,9 @@ export type NumberRead =
   | { readonly ok: true; readonly value: number; readonly rest: string }
   | { readonly ok: false; readonly problem: NumberProblem };
 
-const mixed = /^(\d+)(?: | ?- ?)(\d+) ?\/ ?(\d+)(?![\d.,])/;
+const mixed = /^(\d+)[ -](\d+) ?\/ ?(\d+)(?![\d.,])/;
 const fraction = /^(\d+) ?\/ ?(\d+)(?![\d.,])/;
-const decimal = /^(?:(\d{1,3}(?: \d{3}(?!\d))+(?:[.,]\d*)?)|\d[\d.,]*|[.,]\d+)/;
+const decimal = /^(?:([1-9]\d{0,2}(?: \d{3}(?!\d))+(?:[.,]\d*)?)|\d[\d.,]*|[.,]\d+)/;
 const exponent = /^(?:[eE]([+-]?\d+)| ?[x×*·⋅] ?10\^([+-]?\d+))(?![\d.,])/;
 
 /** The number without sign at the start of a tidied text, and what follows it. */

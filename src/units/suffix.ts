@@ -63,16 +63,16 @@ export function suffixOfName(name: string): Suffix | null {
 }
 
 /**
- * What a name measures, by its suffix: `gap_m` is a length. Three suffixes need the rest of the name as well:
- * `altitude_m`, a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns of a fan (`rotation_PerS`).
+ * What a name, or the last key of a path, measures by its suffix: `sink.gap_m` is a length. Three suffixes need the
+ * rest of the name as well: `altitude_m`, a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns of a fan (`rotation_PerS`).
  * @returns `null` where there is no suffix: the name alone cannot tell a share from a count
  */
 export function dimensionOfName(name: string): Dimension | null {
   const suffix = suffixOfName(name);
   if (suffix === null) return null;
-  const stem = name.slice(0, name.lastIndexOf('_'));
+  const stem = name.slice(name.lastIndexOf('.') + 1, name.lastIndexOf('_'));
   if (suffix === 'm' && /altitude$/i.test(stem)) return 'altitude';
-  if (suffix === 'K' && /^dT(?![a-z])|(?:^r|R)ise$|(?:^m|M)argin$/.test(stem)) return 'temperatureDifference';
+  if (suffix === 'K' && /^dT|^margin|(?:^r|R)ise$|Margin$/.test(stem)) return 'temperatureDifference';
   if (suffix === 'PerS' && /rotation$/i.test(stem)) return 'rotation';
   return suffixes[suffix].dimension;
 }

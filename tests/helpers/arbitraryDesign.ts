@@ -166,11 +166,11 @@ export function arbitraryDesign(
       spareFactor: draw.even('limits.spareFactor'),
     }),
     /** Where a measure has to give way, how much of the room that is left it takes. */
-    share: fc.array(fc.double({ min: 0.02, max: 0.98, noNaN: true }), { minLength: 8, maxLength: 8 }),
+    share: fc.array(fc.double({ min: 0.02, max: 0.98, noNaN: true }), { minLength: 12, maxLength: 12 }),
   });
   return raw.map(({ share, curve, ...drawn }) => {
     const design = { ...defaultDesign, ...drawn, fan: { ...drawn.fan, curve }, invented: true } as Design;
-    return makeFit(design, share);
+    return makeFit(flavour === 'usual' ? makeOrdinary(design, share) : makeTurn(design, share), share);
   });
 }
 
@@ -227,6 +227,42 @@ function arbitraryExtra(flavour: Flavour): fc.Arbitrary<Design['extras'][number]
     area_m2: draw.log('extras[].area_m2'),
     points,
   });
+}
+
+/** Nine fans in ten get volts enough to turn; bounds drawn one by one would leave every second one standing. */
+function makeTurn(drawn: Design, share: readonly number[]): Design {
+  const { fan } = drawn;
+  if ((share[6] as number) > 0.9) return drawn;
+  return { ...drawn, fan: { ...fan, start_V: Math.min(fan.start_V, fan.supply_V) } };
+}
+
+/** A fan near its rated volts, parts of one decade, and watts that a chip can have: most such boxes have an answer. */
+function makeOrdinary(drawn: Design, share: readonly number[]): Design {
+  const { fan, load } = drawn;
+  const take = (index: number) => share[index] as number;
+  const first = drawn.parts[0] as Design['parts'][number];
+  const parts = drawn.parts.map((part, index) => ({ ...part, R_Ohm: first.R_Ohm * (0.6 + 0.3 * index) }));
+  const R_Ohm = within('parts[].R_Ohm', first.R_Ohm);
+  // A quarter of a watt on each square millimetre is much for a bonded chip.
+  const most_W = Math.min(6, ...parts.map((part) => 0.25e6 * part.length_m * part.width_m));
+  const power_W = most_W * take(7);
+  const count = drawn.positions.length;
+  const volts = Math.sqrt(power_W * R_Ohm);
+  return {
+    ...drawn,
+    parts,
+    positions: drawn.positions.map((position) => ({ ...position, power_W: Math.min(position.power_W, power_W) })),
+    load: {
+      ...load,
+      supply_V: within('load.supply_V', load.excitation === 'seriesVolts' ? volts * count : volts),
+      supply_A: within('load.supply_A', (volts / R_Ohm) * (load.excitation === 'parallelAmps' ? count : 1)),
+    },
+    fan: {
+      ...fan,
+      supply_V: fan.rated_V * (0.6 + 0.5 * take(8)),
+      start_V: fan.rated_V * 0.6 * take(9),
+    },
+  };
 }
 
 /** Makes drawn measures fit one another, each within what its own limits allow. */

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright';
+import type { Browser, Page } from 'playwright';
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -9,6 +9,7 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import type { UnitSystem } from '../../src/report/types.ts';
 import { fitPage } from '../../src/ui/sheet/fitPage.ts';
 import { SheetPage } from '../../src/ui/sheet/SheetPage.tsx';
+import { launchChromium } from '../browser/chromium.ts';
 import { exampleIds, sampleOf } from '../helpers/sampleReport.ts';
 
 const css = readFileSync(new URL('../../src/ui/sheet/sheet.css', import.meta.url), 'utf8');
@@ -18,11 +19,7 @@ let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    chromiumSandbox: false,
-    args: ['--disable-gpu', '--no-first-run', '--disable-background-networking'],
-  });
+  browser = await launchChromium();
   page = await browser.newPage({ colorScheme: 'dark' });
 });
 

@@ -7,8 +7,9 @@ const curve = preparePchip(aspects, threeWalls);
 const out = new Float64Array(2);
 
 /**
- * Developed Nusselt number of a channel whose short wall at the fin tips gives no heat (a cover on the tips). Up to a
- * tenth more on the heated walls than with four: the solver keeps the four-wall value, which is on the warm side.
+ * Developed Nusselt number of a channel whose short wall at the fin tips gives no heat (a cover on the tips). 9 to 14 %
+ * more on the heated walls than with four at aspects of 0.2 to 0.5: the solver keeps the four-wall value, which is on
+ * the warm side.
  */
 export function nusseltDevelopedThreeWalls(aspect: number): number {
   evaluatePchip(curve, Math.min(Math.max(aspect, 0), 1), out);

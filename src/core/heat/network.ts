@@ -17,19 +17,26 @@ export interface HeatNetwork {
   readonly band: Float64Array;
 }
 
-/** @param pairs node numbers of each conductance; `-1` as second node is a fixed temperature */
-export function createHeatNetwork(
-  nodeCount: number,
-  pairs: readonly (readonly [number, number])[],
-): HeatNetwork {
-  const reach = pairs.reduce((most, [a, b]) => (b < 0 ? most : Math.max(most, Math.abs(a - b))), 0);
+/** @param first, second node numbers of each conductance; `-1` as second node is a fixed temperature */
+export function createHeatNetwork(nodeCount: number, first: readonly number[], second: readonly number[]): HeatNetwork {
+  const count = first.length;
+  const a = new Int32Array(count);
+  const b = new Int32Array(count);
+  let reach = 0;
+  for (let i = 0; i < count; i++) {
+    const p = first[i] as number;
+    const q = second[i] as number;
+    a[i] = p;
+    b[i] = q;
+    if (q >= 0) reach = Math.max(reach, Math.abs(p - q));
+  }
   return {
     nodeCount,
     halfBandwidth: reach,
-    a: Int32Array.from(pairs, (pair) => pair[0]),
-    b: Int32Array.from(pairs, (pair) => pair[1]),
-    G_WPerK: new Float64Array(pairs.length),
-    fixed_K: new Float64Array(pairs.length),
+    a,
+    b,
+    G_WPerK: new Float64Array(count),
+    fixed_K: new Float64Array(count),
     power_W: new Float64Array(nodeCount),
     T_K: new Float64Array(nodeCount),
     band: new Float64Array(nodeCount * (reach + 1)),

@@ -13,7 +13,10 @@ export const card = defineCard({
   title: 'Baffle slot with a turn, fins close above',
   equation: 'K = 2.2, on the slot velocity',
   result: { name: 'loss coefficient', unit: '1' },
-  source: { key: 'ownComputation', where: 'two-dimensional flow solutions, 2.0 to 2.45 with fins close above' },
+  source: {
+    key: 'ownComputation',
+    where: 'two-dimensional flow solutions, 2.0 to 2.45 with fins close above',
+  },
   range: {},
   rangeFrom: 'computed',
   scatter: { sigma: 0.2, from: 'computed' },

@@ -26,6 +26,10 @@ export const card = defineCard({
   rangeFrom: 'source',
   scatter: { sigma: 0.25, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { angle_rad: Math.PI / 9, ratio: (0.04 / 0.06) ** 2 }, printed: '0.134', where: 'fluids 1.0.22, 20°' },
+  example: {
+    given: { angle_rad: Math.PI / 9, ratio: (0.04 / 0.06) ** 2 },
+    printed: '0.134',
+    where: 'fluids 1.0.22, 20°',
+  },
   evaluate: ({ angle_rad, ratio }) => diffuserLoss(angle_rad, ratio),
 });

@@ -27,6 +27,10 @@ export const card = defineCard({
   rangeFrom: 'source',
   scatter: { sigma: 0.2, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { angle_rad: Math.PI / 3, ratio: (0.04 / 0.06) ** 2 }, printed: '0.091', where: 'fluids 1.0.22, 60°' },
+  example: {
+    given: { angle_rad: Math.PI / 3, ratio: (0.04 / 0.06) ** 2 },
+    printed: '0.091',
+    where: 'fluids 1.0.22, 60°',
+  },
   evaluate: ({ angle_rad, ratio }) => neckDownLoss(angle_rad, ratio),
 });

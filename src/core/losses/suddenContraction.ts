@@ -15,6 +15,10 @@ export const card = defineCard({
   rangeFrom: 'memory',
   scatter: { sigma: 0.2, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { ratio: 0.5 }, printed: '0.297', where: 'worked by hand; fluids 1.0.22 (Rennels) gives 0.343' },
+  example: {
+    given: { ratio: 0.5 },
+    printed: '0.297',
+    where: 'worked by hand; fluids 1.0.22 (Rennels) gives 0.343',
+  },
   evaluate: ({ ratio }) => suddenContraction(ratio),
 });

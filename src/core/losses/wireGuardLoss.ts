@@ -1,20 +1,25 @@
 import { defineCard } from '../card.ts';
 import { evaluatePchip, preparePchip } from '../solve/pchip.ts';
 
-const curve = preparePchip([0.3, 0.5, 0.7, 1].map(Math.log), [2, 0.6, 0.2, 0.05].map(Math.log));
+/** K·f² over f, falling to nothing where nothing is in the way. */
+const curve = preparePchip([0.3, 0.4, 0.5, 0.6, 0.7, 1], [0.18, 0.16, 0.15, 0.144, 0.098, 0]);
 const out = new Float64Array(2);
 
-/** Guard of round wires or rounded bars, on the velocity in the whole opening; fades out towards a free opening. */
+/**
+ * Guard of round wires or rounded bars, on the velocity in the whole opening. Fades out towards a free opening; below the
+ * table the jet loss at its end is kept, K falling as 1/f².
+ */
 export function wireGuardLoss(free: number): number {
+  if (free <= 0.3) return 0.18 / (free * free);
   if (free >= 1) return 0;
-  evaluatePchip(curve, Math.log(free), out);
-  return Math.exp(out[0] as number);
+  evaluatePchip(curve, free, out);
+  return (out[0] as number) / (free * free);
 }
 
 export const card = defineCard({
   id: 'wireGuardLoss',
   title: 'Guard of round wires',
-  equation: 'K = table over the free share, on the whole opening',
+  equation: 'K = 2.0, 1.0, 0.6, 0.4, 0.2 at f = 0.3, 0.4, 0.5, 0.6, 0.7, on the whole opening',
   result: { name: 'loss coefficient', unit: '1' },
   source: { key: 'blevins1984', where: 'round_edge_grill of fluids 1.0.22; beyond 0.7 faded out by us' },
   range: { free: [0.3, 0.7] },

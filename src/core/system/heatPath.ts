@@ -50,11 +50,13 @@ export interface HeatPath {
 
 /** The bank as a ladder: sinks and resistors in turn, each chip with its ways to the plates beside it. */
 export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath {
-  const pairs: [number, number][] = [];
+  const first: number[] = [];
+  const second: number[] = [];
   const fixedIndex: { index: number; G: number }[] = [];
   let nodes = 0;
   const join = (a: number, b: number, G = 0) => {
-    const index = pairs.push([a, b]) - 1;
+    first.push(a);
+    const index = second.push(b) - 1;
     if (G > 0) fixedIndex.push({ index, G });
     return index;
   };
@@ -94,8 +96,19 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     ahead_KPerW: way.ahead_KPerW,
     bond_KPerW: way.bond_KPerW,
     plate_KPerW,
-    spreading: prepareSpreading(way.area_m2, plateArea_m2, input.sink.plate_m),
+    spreading: way.spreading,
   });
+  // Equal parts share their ways: the geometry of a contact is worked once for each part, not for each position.
+  const spread = (area_m2: number) => prepareSpreading(area_m2, plateArea_m2, input.sink.plate_m);
+  const waysOf = new Map<PartInput, PartWays>();
+  const ways = (part: PartInput): PartWays => {
+    let known = waysOf.get(part);
+    if (!known) {
+      known = partWays(part, input.bond, input.secondFace, input.factors.bondConductivity, spread);
+      waysOf.set(part, known);
+    }
+    return known;
+  };
 
   const stranded: number[] = [];
   const loose: number[] = [];
@@ -105,15 +118,12 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     const beyond = { sink: r + 1, node: (sinkNodes[r + 1] as (typeof sinkNodes)[number]).before };
     const filmTo = flipped ? beyond : beside;
     const secondTo = flipped ? beside : beyond;
-    const area_m2 = part.length_m * part.width_m;
-    join(film, body, 1 / slabResistance_KPerW(part.thickness_m, part.ceramic_WPerMK, area_m2));
-    join(film, joint, 1 / chipLateralResistance_KPerW(part.length_m, part.ceramic_WPerMK, part.width_m, part.thickness_m));
-    const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay(part, input.bond, input.factors.bondConductivity));
-    const { way } = input.secondFace;
-    const secondContact =
-      secondTo.node < 0 || way === 'free'
-        ? null
-        : contact(way === 'tabs' ? joint : body, secondTo.sink, secondTo.node, secondWay(part, input.bond, input.secondFace, input.factors.bondConductivity));
+    const { through_WPerK, lateral_WPerK, filmWay, secondWay } = ways(part);
+    join(film, body, through_WPerK);
+    join(film, joint, lateral_WPerK);
+    const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay);
+    const start = input.secondFace.way === 'tabs' ? joint : body;
+    const secondContact = secondTo.node < 0 || !secondWay ? null : contact(start, secondTo.sink, secondTo.node, secondWay);
     if (!filmContact && !secondContact) {
       stranded.push(r);
       // Without power it sits at the temperature of the air that comes in; with power there is no answer.
@@ -122,7 +132,7 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     return { film, body, joint, filmContact, secondContact };
   });
 
-  const network = createHeatNetwork(nodes, pairs);
+  const network = createHeatNetwork(nodes, first, second);
   for (const { index, G } of fixedIndex) network.G_WPerK[index] = G;
   return { network, positions, sinks, stranded, loose };
 }
@@ -130,29 +140,41 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
 interface ContactWay {
   readonly ahead_KPerW: number;
   readonly bond_KPerW: number;
-  readonly area_m2: number;
+  readonly spreading: Spreading;
 }
 
-function filmWay(part: PartInput, bond: BondInput, factor: number): ContactWay {
+interface PartWays {
+  readonly through_WPerK: number;
+  readonly lateral_WPerK: number;
+  readonly filmWay: ContactWay;
+  readonly secondWay: ContactWay | null;
+}
+
+function partWays(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number, spread: (area_m2: number) => Spreading): PartWays {
   const area_m2 = part.length_m * part.width_m;
+  const bond_KPerW = bondOver(area_m2, bond, factor);
+  const spreading = spread(area_m2);
+  const coating_KPerW = slabResistance_KPerW(part.coating_m, part.coating_WPerMK, area_m2);
   return {
-    ahead_KPerW: slabResistance_KPerW(part.coating_m, part.coating_WPerMK, area_m2),
-    bond_KPerW: bondOver(area_m2, bond, factor),
-    area_m2,
+    through_WPerK: 1 / slabResistance_KPerW(part.thickness_m, part.ceramic_WPerMK, area_m2),
+    lateral_WPerK: 1 / chipLateralResistance_KPerW(part.length_m, part.ceramic_WPerMK, part.width_m, part.thickness_m),
+    filmWay: { ahead_KPerW: coating_KPerW, bond_KPerW, spreading },
+    secondWay:
+      face.way === 'free'
+        ? null
+        : face.way === 'bonded'
+          ? { ahead_KPerW: 0, bond_KPerW, spreading }
+          : tabWay(part, bond, face, factor, spread),
   };
 }
 
-function secondWay(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number): ContactWay {
-  if (face.way === 'bonded') {
-    const area_m2 = part.length_m * part.width_m;
-    return { ahead_KPerW: 0, bond_KPerW: bondOver(area_m2, bond, factor), area_m2 };
-  }
+function tabWay(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number, spread: (area_m2: number) => Spreading): ContactWay {
   const landing_m2 = face.tabCount * face.tabWidth_m * face.tabLanding_m;
   const terminal_m2 = 2 * part.width_m * face.terminalLength_m;
   const tabs =
     slabResistance_KPerW(face.tabLength_m, face.tab_WPerMK, face.tabCount * face.tabWidth_m * face.tabThickness_m) +
     slabResistance_KPerW(face.solder_m, face.solder_WPerMK, terminal_m2);
-  return { ahead_KPerW: tabs, bond_KPerW: bondOver(landing_m2, bond, factor), area_m2: landing_m2 };
+  return { ahead_KPerW: tabs, bond_KPerW: bondOver(landing_m2, bond, factor), spreading: spread(landing_m2) };
 }
 
 function bondOver(area_m2: number, bond: BondInput, factor: number): number {

@@ -32,7 +32,7 @@ import { card as wire } from '../losses/wireGuardLoss.ts';
 import { card as derating } from '../resistor/allowedPower_W.ts';
 import { card as lateral } from '../resistor/chipLateralResistance_KPerW.ts';
 import { card as load } from '../resistor/splitLoad.ts';
-import type { GrilleInput } from './input.ts';
+import type { GrilleInput, PartInput } from './input.ts';
 import type { AirOutcome, HeatOutcome } from './outcome.ts';
 import type { SinkHeat } from './sinkHeat.ts';
 import type { Work } from './work.ts';
@@ -42,6 +42,8 @@ const always: readonly Card[] = [
   frictionDeveloped, frictionApparent, nusseltDeveloping, finEntrance, exit,
   fanLaws, finBetweenPlates, warming, spreading, bond, slab, lateral, load,
 ];
+
+const alwaysIds = always.map((card) => card.id);
 
 const grilleCard: Readonly<Record<GrilleInput['kind'], Card | null>> = {
   none: null,
@@ -54,7 +56,7 @@ const grilleCard: Readonly<Record<GrilleInput['kind'], Card | null>> = {
 /** Ids of the cards that this answer rests on, each once. */
 export function usedCards(work: Work): string[] {
   const { input, bank } = work;
-  const used = new Set<Card>(always);
+  const used = new Set<Card>();
   for (const grille of [input.inlet.guard, input.outlet]) {
     const card = grilleCard[grille.kind];
     if (card) used.add(card);
@@ -68,7 +70,7 @@ export function usedCards(work: Work): string[] {
     used.add(frictionTurbulent);
     used.add(nusseltTurbulent);
   }
-  return [...used].map((card) => card.id);
+  return [...alwaysIds, ...Array.from(used, (card) => card.id)];
 }
 
 /** Everything that limits trust in this answer: ranges of the methods it used, and what the model cannot see. */
@@ -149,7 +151,10 @@ function spreadingNotes(work: Work): Note[] {
   const plateArea_m2 = sink.width_m * sink.length_m;
   const plateRadius_m = Math.sqrt(plateArea_m2 / Math.PI);
   const plateAspect = Math.max(sink.width_m, sink.length_m) / Math.min(sink.width_m, sink.length_m);
+  const seen = new Set<PartInput>();
   return work.input.positions.flatMap(({ part }, r) => {
+    if (seen.has(part)) return [];
+    seen.add(part);
     const sourceRadius_m = Math.sqrt((part.length_m * part.width_m) / Math.PI);
     return checkRange(
       spreading,

@@ -1,5 +1,5 @@
 import type { AirProperties } from '../air/airProperties.ts';
-import { channelNusselt, type NusseltChannel, prepareNusselt } from '../channel/channelNusselt.ts';
+import { channelNusselt, type NusseltChannel } from '../channel/channelNusselt.ts';
 import { finBetweenPlates } from '../fins/finBetweenPlates.ts';
 import { sinkAirConductance_WPerK } from '../fins/sinkAirConductance_WPerK.ts';
 import type { BankGeometry } from './geometry.ts';
@@ -21,9 +21,10 @@ export interface SinkHeat {
   plateH_WPerM2K: number;
 }
 
-export function createSinkHeat(bank: BankGeometry, sink: SinkInput, s: number): SinkHeat {
+/** @param channel of every sink alike: `prepareNusselt` of the fin gap */
+export function createSinkHeat(bank: BankGeometry, channel: NusseltChannel, s: number): SinkHeat {
   return {
-    channel: prepareNusselt(bank.finGap_m, sink.finHeight_m, sink.length_m),
+    channel,
     plates: Number(bank.plateBefore[s]) + Number(bank.plateAfter[s]),
     velocity_mPerS: 0,
     reynolds: 0,

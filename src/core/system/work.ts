@@ -2,6 +2,7 @@ import { airProperties, type AirProperties, createAirProperties } from '../air/a
 import { moistFactor } from '../air/moistFactor.ts';
 import { standardPressure_Pa } from '../air/standardPressure_Pa.ts';
 import { type AirState, createAirState } from '../airflow/network.ts';
+import { prepareNusselt } from '../channel/channelNusselt.ts';
 import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
 import { type AirPath, buildAirPath } from './airPath.ts';
 import { type BankGeometry, bankGeometry } from './geometry.ts';
@@ -52,6 +53,7 @@ export function prepareWork(input: SystemInput): Work {
   const moist = moistFactor(T_K, p_Pa, relativeHumidity);
   const speed = fanSpeedRatio(input);
   const heat = buildHeatPath(input, bank);
+  const channel = prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m);
   const work: Work = {
     input,
     bank,
@@ -63,7 +65,7 @@ export function prepareWork(input: SystemInput): Work {
     fan_W: input.fan.power_W * speed * speed * speed,
     p_Pa,
     moist,
-    sinkHeat: bank.present.map((here, s) => (here ? createSinkHeat(bank, input.sink, s) : null)),
+    sinkHeat: bank.present.map((here, s) => (here ? createSinkHeat(bank, channel, s) : null)),
     room: createAirProperties(),
     plenum: createAirProperties(),
     exhaust: createAirProperties(),

@@ -7,11 +7,13 @@ export const eightResistors: Design = {
   title: 'Eight in a row',
   revision: 'B',
   remark:
-    'Invented example: eight resistors of 3.5 W between nine sinks. The baffle decides: try it without.',
+    'Invented example: eight resistors of 4 W between nine sinks. The baffle decides: try it without.',
   invented: true,
+  room: { ...defaultDesign.room, T_K: 313.15 },
   load: { ...defaultDesign.load, atWorst: false },
   parts: [{ ...defaultPart, name: 'Invented chip 6 × 3, 22 Ω', R_Ohm: 22, rated_W: 5 }],
-  positions: Array.from({ length: 8 }, () => ({ ...defaultPosition, power_W: 3.5 })),
+  positions: Array.from({ length: 8 }, () => ({ ...defaultPosition, power_W: 4 })),
+  bond: { ...defaultDesign.bond, glassTransition_K: 373.15 },
   fan: {
     ...defaultDesign.fan,
     name: 'Invented 60 mm fan, 12 V',

@@ -46,6 +46,6 @@ export const twoDozen: Design = {
       { flow_m3PerS: 0.0195, dp_Pa: 0 },
     ],
   },
-  plenum: { height_m: 0.05, neckAngle_rad: 0.8, neckLength_m: 0.04 },
+  plenum: { height_m: 0.07, neckAngle_rad: 0.8, neckLength_m: 0.04 },
   box: { ...defaultDesign.box, length_m: 0.41, width_m: 0.06 },
 };

@@ -35,8 +35,92 @@ test('says which end of the range was left', () => {
   expect(noteRows([beyond('sink 1', 20)], 'metric')[0]?.text).toMatch(/Reynolds number 20 is below 100/);
 });
 
-test('a code without words is a mistake of ours and says so', () => {
-  expect(() => noteRows([{ code: 'nobodyWordedThis', severity: 'info' }], 'metric')).toThrow(
-    'nobodyWordedThis',
+test('of alike notes the farthest out speaks', () => {
+  expect(
+    noteRows([beyond('sink 1', 3000), beyond('sink 2', 9000), beyond('sink 3', 4000)], 'metric')[0]?.text,
+  ).toContain('Reynolds number 9000');
+  expect(noteRows([beyond('sink 1', 50), beyond('sink 2', 20)], 'metric')[0]?.text).toContain(
+    'Reynolds number 20',
   );
+});
+
+test('the gravest stand first', () => {
+  const info: Note = {
+    code: 'tightGap',
+    severity: 'info',
+    variable: 'gap_m',
+    value: 0.0002,
+    low: 0.0004,
+    high: null,
+  };
+  const caution: Note = { code: 'meanOnly', severity: 'caution', variable: 'duty', value: 0.25 };
+  expect(noteRows([info, caution, beyond('sink 1', 5000)], 'metric').map((row) => row.severity)).toEqual([
+    'beyond',
+    'caution',
+    'info',
+  ]);
+});
+
+test.each<[Note, RegExp]>([
+  [
+    {
+      code: 'transition',
+      severity: 'caution',
+      where: 'sink 2',
+      variable: 'reynolds',
+      value: 2500,
+      low: 1500,
+      high: 4000,
+    },
+    /at sink 2 .*Reynolds number 2500, between 1500 and 4000/,
+  ],
+  [
+    { code: 'unevenFeed', severity: 'caution', variable: 'feedRatio', value: 0.8, low: null, high: 0.5 },
+    /80\s% of .* more than 50\s%/,
+  ],
+  [
+    {
+      code: 'bondAboveGlass',
+      severity: 'caution',
+      where: 'resistor 1',
+      variable: 'T_K',
+      value: 373.15,
+      low: null,
+      high: 363.15,
+    },
+    /at resistor 1 reaches 100\s°C.* 90\s°C/,
+  ],
+  [
+    {
+      code: 'aboveRating',
+      severity: 'caution',
+      where: 'resistor 1',
+      variable: 'power_W',
+      value: 4,
+      low: null,
+      high: 3,
+    },
+    /carries 4\sW, above the 3\sW/,
+  ],
+  [{ code: 'severalPoints', severity: 'caution', variable: 'count', value: 2 }, /settle at 2 points/],
+  [
+    {
+      code: 'secondOpinion',
+      severity: 'caution',
+      where: 'sink 1',
+      card: card?.id ?? '',
+      variable: 'ratio',
+      value: 1.42,
+      low: 0.8,
+      high: 1.25,
+    },
+    /gives 1\.4 times .*at sink 1/,
+  ],
+  [
+    { code: 'tightGap', severity: 'info', variable: 'gap_m', value: 0.0002, low: 0.0004, high: null },
+    /gap of 0\.2\smm .* below 0\.4\smm/,
+  ],
+  [{ code: 'meanOnly', severity: 'caution', variable: 'duty', value: 0.25 }, /on for 25\s% of the time/],
+])('$code is said with its numbers', (note, words) => {
+  expect(noteRows([note], 'metric')[0]?.text).toMatch(words);
 });

@@ -3,11 +3,15 @@ import type { Limit, Solved } from '../../../src/core/system/outcome.ts';
 import { ratings } from '../../../src/report/ratings.ts';
 import { sampleExample } from '../../helpers/sampleReport.ts';
 
-const { design, outcome } = sampleExample('eightResistors');
+const { design: example, outcome } = sampleExample('eightResistors');
+const design = { ...example, limits: { ...example.limits, spareFactor: 1.25 } };
+
+/** Eight resistors of 3.5 W in a room of 35 °C. */
 
 function solvedWith(limits: Limit[]): Solved {
   if (!outcome.ok) throw new Error('the example has no answer');
-  return { ...outcome, limits };
+  const positions = outcome.heat.positions.map((p) => ({ ...p, power_W: 3.5 }));
+  return { ...outcome, limits, heat: { ...outcome.heat, total_W: 28, room_K: 308.15, positions } };
 }
 
 const film: Limit = {

@@ -4,7 +4,12 @@ import { exampleById } from '../../../src/model/examples/examples.ts';
 import { verdictReport } from '../../../src/report/verdictReport.ts';
 import { sampleExample } from '../../helpers/sampleReport.ts';
 
-const design = exampleById('eightResistors');
+const example = exampleById('eightResistors');
+const design = {
+  ...example,
+  bond: { ...example.bond, glassTransition_K: 363.15 },
+  limits: { ...example.limits, spareFactor: 1.25 },
+};
 const { outcome } = sampleExample('eightResistors');
 
 function withLimits(first: Limit, ...rest: Limit[]): Outcome {
@@ -44,6 +49,20 @@ describe('the sentence', () => {
     const close = { ...film, value: 428.55, margin_K: -0.4 };
     expect(plain(sayOf(close).sentence)).toBe(
       'Does not hold: the film of resistor 5 reaches 155.4 °C, 0.4 K above its 155.0 °C limit.',
+    );
+  });
+
+  test('agrees with a reader who subtracts what is printed: 334.4 K and 364.4 K are 142 °F and 196 °F, 54 apart', () => {
+    const warm: Limit = {
+      ...film,
+      value: 334.4,
+      limit: 364.4,
+      margin_K: 30,
+      loadFactor: 1.6,
+      state: 'holds',
+    };
+    expect(plain(verdictReport(design, withLimits(warm), 'inch').sentence)).toContain(
+      'reaches 142 °F, 54 °F below its 196 °F limit',
     );
   });
 
