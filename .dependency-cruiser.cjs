@@ -19,13 +19,6 @@ module.exports = {
       to: { couldNotResolve: true },
     },
     {
-      name: 'no-orphans',
-      comment: 'Nothing imports this module and it imports nothing: it is left over.',
-      severity: 'error',
-      from: { orphan: true, path: '^src', pathNot: ['^src/cli/nodeVersion[.]mjs$', '[.]d[.]ts$'] },
-      to: {},
-    },
-    {
       name: 'no-tests-in-product',
       comment: 'What the product needs belongs in src.',
       severity: 'error',

@@ -16,9 +16,9 @@ const buildInputs = ['src', 'public', 'index.html', 'vite.config.ts', 'tsconfig.
  */
 function newest_ms(path) {
   if (!existsSync(path)) return 0;
-  const { mtimeMs } = statSync(path);
-  if (!statSync(path).isDirectory()) return mtimeMs;
-  return readdirSync(path).reduce((latest, name) => Math.max(latest, newest_ms(join(path, name))), mtimeMs);
+  const status = statSync(path);
+  const inside = status.isDirectory() ? readdirSync(path) : [];
+  return inside.reduce((latest, name) => Math.max(latest, newest_ms(join(path, name))), status.mtimeMs);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { solveSystem } from '../core/system/solveSystem.ts';
-import { largestDesignFile_B, parseDesignText, tooLarge } from '../io/designFile.ts';
+import { largestDesignFile_B, parseDesignText, tooLarge } from '../model/designText.ts';
 import type { UnitSystem } from '../model/say.ts';
 import { toCore } from '../model/toCore.ts';
 import { buildReport } from '../report/buildReport.ts';

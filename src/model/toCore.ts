@@ -1,4 +1,10 @@
-import { type Excitation, type ExtraLossInput, type SystemInput, unitFactors } from '../core/system/input.ts';
+import {
+  type Excitation,
+  type ExtraLossInput,
+  type FilterInput,
+  type SystemInput,
+  unitFactors,
+} from '../core/system/input.ts';
 import type { Design } from './design.ts';
 
 /** What the core is told of a design that passes the schema and `checkDesign`. */
@@ -25,17 +31,12 @@ export function toCore(design: Design): SystemInput {
     bond: { ...bond, k_WPerMK: bond.sheetK_WPerMK * bond.designShare },
     secondFace: design.secondFace,
     fan: design.fan,
-    inlet: {
-      guard: inlet.guard,
-      filter: inlet.filter
-        ? { linear_PaSPerM: inlet.filterLinear_PaSPerM, quadratic_PaS2PerM2: inlet.filterQuadratic_PaS2PerM2 }
-        : null,
-    },
+    inlet: { guard: grilleOf(inlet.guard), filter: filterOf(inlet) },
     plenum: { height_m: plenum.height_m, neckAngle_rad: plenum.neckAngle_rad, length_m: box.length_m },
-    baffle: baffle.fitted ? baffle : null,
+    baffle: baffle.fitted ? closeGaps(baffle) : null,
     box,
-    outlet: design.outlet,
-    extras: design.extras.map(fromOrigin),
+    outlet: grilleOf(design.outlet),
+    extras: design.extras.map(extraOf),
     limits: {
       joint_K: limits.joint_K,
       sheet_K: box.softening_K,
@@ -65,9 +66,38 @@ function supplyOf(load: Design['load']): number {
   return kind === null ? 0 : kind === 'volts' ? load.supply_V : load.supply_A;
 }
 
+/** Gaps below a nanometre, and losses as small beside one, are none: nobody can cut them, and no network needs them. */
+const least = 1e-9;
+
+function orNone(value: number): number {
+  return value < least ? 0 : value;
+}
+
+function closeGaps(baffle: Design['baffle']): Design['baffle'] {
+  return {
+    ...baffle,
+    sideClearance_m: orNone(baffle.sideClearance_m),
+    endClearance_m: orNone(baffle.endClearance_m),
+    leakGap_m: orNone(baffle.leakGap_m),
+  };
+}
+
+function grilleOf(grille: Design['outlet']): Design['outlet'] {
+  return { ...grille, loss: orNone(grille.loss) };
+}
+
+function filterOf(inlet: Design['inlet']): FilterInput | null {
+  const linear_PaSPerM = orNone(inlet.filterLinear_PaSPerM);
+  const quadratic_PaS2PerM2 = orNone(inlet.filterQuadratic_PaS2PerM2);
+  return inlet.filter && linear_PaSPerM + quadratic_PaS2PerM2 > 0
+    ? { linear_PaSPerM, quadratic_PaS2PerM2 }
+    : null;
+}
+
 /** Nobody measures the point without flow: a row of points is taken to begin there. */
-function fromOrigin(extra: Design['extras'][number]): ExtraLossInput {
+function extraOf(extra: Design['extras'][number]): ExtraLossInput {
   const first = extra.points[0];
-  if (first === undefined || first.flow_m3PerS === 0) return extra;
-  return { ...extra, points: [{ flow_m3PerS: 0, dp_Pa: 0 }, ...extra.points] };
+  const atRest = { flow_m3PerS: 0, dp_Pa: 0 };
+  const points = first === undefined || first.flow_m3PerS === 0 ? extra.points : [atRest, ...extra.points];
+  return { ...extra, loss: orNone(extra.loss), points };
 }

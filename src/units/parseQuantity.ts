@@ -41,7 +41,9 @@ export function parseQuantity(text: string, dimension: Dimension, defaultUnit: s
 }
 
 function readAmount(text: string, dimension: Dimension, fallback: Unit): Amount | Finding {
-  const plain = text.length > longestText ? 'too long' : tidyText(text);
+  const typed = text.trim();
+  if (typed.length > longestText) return { reason: 'notANumber' };
+  const plain = tidyText(typed);
   if (plain === '') return { reason: 'empty' };
   const [, minus = '', body = ''] = /^([+-]?) ?(.*)$/.exec(plain) ?? [];
   const sign = minus === '-' ? -1 : 1;

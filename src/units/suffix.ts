@@ -64,7 +64,8 @@ export function suffixOfName(name: string): Suffix | null {
 
 /**
  * What a name, or the last key of a path, measures by its suffix: `sink.gap_m` is a length. Three suffixes need the
- * rest of the name as well: `altitude_m`, a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns of a fan (`rotation_PerS`).
+ * rest of the name as well: `altitude_m`, a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns
+ * of a fan (`rotation_PerS`).
  * @returns `null` where there is no suffix: the name alone cannot tell a share from a count
  */
 export function dimensionOfName(name: string): Dimension | null {

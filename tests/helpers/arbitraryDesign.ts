@@ -170,7 +170,11 @@ export function arbitraryDesign(
   });
   return raw.map(({ share, curve, ...drawn }) => {
     const design = { ...defaultDesign, ...drawn, fan: { ...drawn.fan, curve }, invented: true } as Design;
-    return makeFit(flavour === 'usual' ? makeOrdinary(design, share) : makeTurn(design, share), share);
+    return makeFit(
+      flavour === 'usual' ? makeOrdinary(design, share) : makeTurn(design, share),
+      share,
+      flavour,
+    );
   });
 }
 
@@ -251,7 +255,10 @@ function makeOrdinary(drawn: Design, share: readonly number[]): Design {
   return {
     ...drawn,
     parts,
-    positions: drawn.positions.map((position) => ({ ...position, power_W: Math.min(position.power_W, power_W) })),
+    positions: drawn.positions.map((position) => ({
+      ...position,
+      power_W: Math.min(position.power_W, power_W),
+    })),
     load: {
       ...load,
       supply_V: within('load.supply_V', load.excitation === 'seriesVolts' ? volts * count : volts),
@@ -266,7 +273,7 @@ function makeOrdinary(drawn: Design, share: readonly number[]): Design {
 }
 
 /** Makes drawn measures fit one another, each within what its own limits allow. */
-function makeFit(drawn: Design, share: readonly number[]): Design {
+function makeFit(drawn: Design, share: readonly number[], flavour: Flavour): Design {
   const take = (index: number) => share[index] as number;
   const parts = drawn.parts.map((part) => ({
     ...part,
@@ -280,7 +287,7 @@ function makeFit(drawn: Design, share: readonly number[]): Design {
   const positions = drawn.positions.map((position) => ({ ...position, part: position.part % parts.length }));
   const least_m = (of: (part: Design['parts'][number]) => number) => Math.min(...parts.map(of));
 
-  const sink = fitFins(drawn.sink);
+  const sink = fitFins(drawn.sink, flavour);
 
   const bond = {
     ...drawn.bond,
@@ -293,11 +300,10 @@ function makeFit(drawn: Design, share: readonly number[]): Design {
 
   let design = shortenRow({ ...drawn, parts, positions, sink, bond, secondFace });
   const row_m = bankGeometry(toCore(design)).row_m;
-  const length_m = Math.min(
-    fieldBounds('box.length_m')[1],
-    Math.max(drawn.box.length_m, row_m * (1 + take(3))),
-  );
-  const width_m = Math.max(drawn.box.width_m, sink.width_m * (1 + take(4)));
+  // An ordinary box is made for its bank; the drawn one may be any size that holds it.
+  const [roomy, wide] = flavour === 'usual' ? [0, 0] : [drawn.box.length_m, drawn.box.width_m];
+  const length_m = within('box.length_m', Math.max(roomy, row_m * (1 + 0.5 * take(3))));
+  const width_m = within('box.width_m', Math.max(wide, sink.width_m * (1 + take(4))));
   const box = { ...drawn.box, length_m, width_m };
   const baffle = {
     ...drawn.baffle,
@@ -312,10 +318,10 @@ function makeFit(drawn: Design, share: readonly number[]): Design {
   return design;
 }
 
-/** Fins with at least a tenth of a millimetre between them. */
-function fitFins(sink: Design['sink']): Design['sink'] {
-  const gap_m = 1e-4;
-  const thinnest = fieldBounds('sink.finThickness_m')[0];
+/** Fins with at least a tenth of a millimetre between them; ordinary ones, which air has to pass, with a whole one. */
+function fitFins(sink: Design['sink'], flavour: Flavour): Design['sink'] {
+  const gap_m = flavour === 'usual' ? 1e-3 : 1e-4;
+  const thinnest = flavour === 'usual' ? 4e-4 : fieldBounds('sink.finThickness_m')[0];
   const finCount = Math.min(sink.finCount, Math.floor((sink.width_m + gap_m) / (thinnest + gap_m)));
   const thickest = (sink.width_m - (finCount - 1) * gap_m) / finCount;
   return { ...sink, finCount, finThickness_m: Math.min(sink.finThickness_m, thickest) };
@@ -372,13 +378,21 @@ function drawer(flavour: Flavour) {
   return {
     even: (pattern: string) => between(...bounds(pattern)),
     log: (pattern: string) => logBetween(...bounds(pattern)),
-    whole: (pattern: string) => fc.integer({ min: bounds(pattern)[0], max: bounds(pattern)[1] }),
+    whole: (pattern: string) => fc.noBias(fc.integer({ min: bounds(pattern)[0], max: bounds(pattern)[1] })),
   };
 }
 
+/** Even over the range, with both ends now and then: `fc.double` would draw half of all values from next to nothing. */
 function between(min: number, max: number): fc.Arbitrary<number> {
-  // Adding zero turns −0, which no file and no form can hold, into 0.
-  return fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((value) => value + 0);
+  const steps = 1_000_000;
+  return fc.oneof(
+    {
+      weight: 30,
+      arbitrary: fc.noBias(fc.nat(steps)).map((step) => Math.min(max, min + ((max - min) * step) / steps)),
+    },
+    { weight: 1, arbitrary: fc.constant(min) },
+    { weight: 1, arbitrary: fc.constant(max) },
+  );
 }
 
 function logBetween(min: number, max: number): fc.Arbitrary<number> {

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fanCurveProblem } from '../../src/core/fan/fanCurve.ts';
-import { parseDesignText, serialiseDesign } from '../../src/io/designFile.ts';
+import { serialiseDesign } from '../../src/io/designFile.ts';
 import { checkDesign } from '../../src/model/check.ts';
 import { defaultDesign } from '../../src/model/defaults.ts';
 import { designSchema } from '../../src/model/design.ts';
+import { parseDesignText } from '../../src/model/designText.ts';
 import { fields } from '../../src/model/fields.ts';
 import { setAt } from '../../src/model/path.ts';
 import { readDesign } from '../../src/model/readDesign.ts';

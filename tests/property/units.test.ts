@@ -145,17 +145,16 @@ describe('any text at all', () => {
     );
   });
 
-  test('is read in no more time than a blink, however long', () => {
+  test('however long is refused without being read', () => {
     for (const text of [
-      ' '.repeat(1e5),
-      '1'.repeat(1e5),
-      '1 '.repeat(5e4),
-      '1,'.repeat(5e4),
-      'ft'.repeat(5e4),
+      '1'.repeat(1e6),
+      '1 '.repeat(1e6),
+      '1,'.repeat(1e6),
+      '1½'.repeat(1e6),
+      '1'.padEnd(1e6, 'ft'),
     ]) {
-      const began = performance.now();
-      parseQuantity(text, 'length', 'mm');
-      expect(performance.now() - began).toBeLessThan(100);
+      expect(parseQuantity(text, 'length', 'mm')).toMatchObject({ ok: false, reason: 'notANumber' });
     }
+    expect(parseQuantity(' '.repeat(1e6), 'length', 'mm')).toMatchObject({ ok: false, reason: 'empty' });
   });
 });

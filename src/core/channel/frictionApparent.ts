@@ -21,7 +21,7 @@ export const card = defineCard({
   range: { xPlus: [5e-4, null], developed: [14, 24] },
   rangeFrom: 'computed',
   scatter: { sigma: 0.04, from: 'computed' },
-  assumes: ['smoothWall', 'uniformInlet'],
+  assumes: ['smoothWall', 'uniformInlet', 'incompressible'],
   example: {
     given: { xPlus: 0.01, developed: 24 },
     printed: '41.945',

@@ -19,34 +19,39 @@ export interface FanCurve {
   readonly stallBelow_m3PerS: number | null;
 }
 
-/** @param points at least two, flow rising (`fanCurveProblem` tells what else would be wrong) */
+/**
+ * A curve whose last point still has pressure is closed with its last chord (or its mean fall, where that is steeper), so
+ * that every fan has a free delivery.
+ * @param points at least two, flow rising (`fanCurveProblem` tells what else would be wrong)
+ */
 export function prepareFanCurve(points: readonly FanPoint[]): FanCurve {
+  const closed = closeCurve(points);
   let stallBelow_m3PerS: number | null = null;
-  for (let i = 1; i < points.length; i++) {
-    const here = points[i] as FanPoint;
-    if (here.dp_Pa > (points[i - 1] as FanPoint).dp_Pa) stallBelow_m3PerS = here.flow_m3PerS;
+  for (let i = 1; i < closed.length; i++) {
+    const here = closed[i] as FanPoint;
+    if (here.dp_Pa > (closed[i - 1] as FanPoint).dp_Pa) stallBelow_m3PerS = here.flow_m3PerS;
   }
-  const first = points[0] as FanPoint;
-  const last = points[points.length - 1] as FanPoint;
   return {
     curve: preparePchip(
-      points.map((p) => p.flow_m3PerS),
-      points.map((p) => p.dp_Pa),
+      closed.map((p) => p.flow_m3PerS),
+      closed.map((p) => p.dp_Pa),
     ),
-    freeFlow_m3PerS: freeFlow(first, points[points.length - 2] as FanPoint, last),
-    shutOff_Pa: first.dp_Pa,
+    freeFlow_m3PerS: (closed[closed.length - 1] as FanPoint).flow_m3PerS,
+    shutOff_Pa: (closed[0] as FanPoint).dp_Pa,
     isNonIncreasing: stallBelow_m3PerS === null,
     stallBelow_m3PerS,
   };
 }
 
-/** Where the curve meets zero pressure: its last point, or the last chord prolonged where the points end above zero. */
-function freeFlow(first: FanPoint, before: FanPoint, last: FanPoint): number {
-  if (last.dp_Pa <= 0) return last.flow_m3PerS;
-  const fall = (before.dp_Pa - last.dp_Pa) / (last.flow_m3PerS - before.flow_m3PerS);
-  const mean = (first.dp_Pa - last.dp_Pa) / Math.max(last.flow_m3PerS - first.flow_m3PerS, 1e-12);
-  const slope = Math.max(fall, mean, (0.1 * first.dp_Pa) / last.flow_m3PerS, 1e-12);
-  return last.flow_m3PerS + last.dp_Pa / slope;
+function closeCurve(points: readonly FanPoint[]): readonly FanPoint[] {
+  const first = points[0] as FanPoint;
+  const before = points[points.length - 2] as FanPoint;
+  const last = points[points.length - 1] as FanPoint;
+  if (last.dp_Pa <= 0) return points;
+  const chord = (before.dp_Pa - last.dp_Pa) / (last.flow_m3PerS - before.flow_m3PerS);
+  const mean = (first.dp_Pa - last.dp_Pa) / (last.flow_m3PerS - first.flow_m3PerS);
+  const fall = Math.max(chord, mean, (0.1 * last.dp_Pa) / last.flow_m3PerS);
+  return [...points, { flow_m3PerS: last.flow_m3PerS + last.dp_Pa / fall, dp_Pa: 0 }];
 }
 
 export type FanCurveProblem =

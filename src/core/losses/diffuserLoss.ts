@@ -2,8 +2,8 @@ import { defineCard } from '../card.ts';
 import { evaluatePchip, preparePchip } from '../solve/pchip.ts';
 import { suddenExpansion } from './suddenExpansion.ts';
 
-const angles_rad = [0, 10, 20, 30, 60, 180].map((degrees) => (degrees * Math.PI) / 180);
-const curve = preparePchip(angles_rad, [0, 0.059, 0.134, 0.253, 0.373, 0.31]);
+const angles_rad = [0, 10, 20, 30, 45, 60, 90, 120, 180].map((degrees) => (degrees * Math.PI) / 180);
+const curve = preparePchip(angles_rad, [0, 0.059, 0.134, 0.253, 0.345, 0.373, 0.341, 0.328, 0.31]);
 const out = new Float64Array(2);
 const tableRatio = (0.04 / 0.06) ** 2;
 

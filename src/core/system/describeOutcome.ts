@@ -32,8 +32,9 @@ export function describeOutcome(work: Work, intersections: readonly Intersection
     used: usedCards(work),
     balance: {
       air: massImbalance(work.path, work.flow) / air.massFlow_kgPerS,
-      heat: heatImbalance(work, heat, air),
+      heat: heatImbalance(work, heat),
       iterations: work.iterations,
+      moved_K: work.moved_K,
     },
   };
 }
@@ -90,11 +91,11 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
 function describeHeat(work: Work): HeatOutcome {
   const { heat, input, load } = work;
   const positions = heat.positions.map((nodes, index): PositionOutcome => {
-    const T = heat.network.T_K;
-    const film_K = T[nodes.film] as number;
-    const joint_K = T[nodes.joint] as number;
+    const film_K = nodeTemperature_K(work, nodes.film);
+    const body_K = nodeTemperature_K(work, nodes.body);
+    const joint_K = nodeTemperature_K(work, nodes.joint);
     const filmSide_W = contactFlow_W(work, nodes.filmContact, film_K);
-    const second_K = input.secondFace.way === 'tabs' ? joint_K : (T[nodes.body] as number);
+    const second_K = input.secondFace.way === 'tabs' ? joint_K : body_K;
     const secondSide_W = contactFlow_W(work, nodes.secondContact, second_K);
     return {
       index,
@@ -104,7 +105,7 @@ function describeHeat(work: Work): HeatOutcome {
       power_W: work.power_W[index] as number,
       voltage_V: load.voltage_V[index] as number,
       film_K,
-      body_K: T[nodes.body] as number,
+      body_K,
       joint_K,
       bond_K: Math.max(
         bondFace_K(nodes.filmContact, film_K, filmSide_W),
@@ -136,10 +137,10 @@ function describeSink(work: Work, s: number): SinkOutcome | null {
   const state = work.sinkHeat[s];
   if (!nodes || !state) return null;
   const { T_K, G_WPerK } = work.heat.network;
-  const before_K = nodes.before < 0 ? null : (T_K[nodes.before] as number);
-  const after_K = nodes.after < 0 ? null : (T_K[nodes.after] as number);
-  const airMean_K = T_K[nodes.air] as number;
-  const heat_W = (G_WPerK[nodes.carry] as number) * (airMean_K - work.plenum_K);
+  const before_K = nodes.before < 0 ? null : nodeTemperature_K(work, nodes.before);
+  const after_K = nodes.after < 0 ? null : nodeTemperature_K(work, nodes.after);
+  const airMean_K = nodeTemperature_K(work, nodes.air);
+  const heat_W = (G_WPerK[nodes.carry] as number) * (T_K[nodes.air] as number);
   const massFlow = work.flow.massFlow[work.path.finLink[s] as number] as number;
   const carry = Math.max(Math.abs(massFlow), 1e-15) * work.cp_JPerKgK;
   // A plate that is as warm as the air gives no heat to judge by: the two conductances in series say the same.
@@ -163,8 +164,8 @@ function ladder(work: Work, hottest: number): Rung[] {
   const { heat, input } = work;
   const nodes = heat.positions[hottest] as (typeof heat.positions)[number];
   const contact = nodes.filmContact ?? nodes.secondContact;
-  const T = heat.network.T_K;
-  const film_K = T[nodes.film] as number;
+  const at_K = (node: number) => nodeTemperature_K(work, node);
+  const film_K = at_K(nodes.film);
   const rungs: Rung[] = [];
   let at = input.room.T_K;
   const rise = (key: Rung['key'], top_K: number) => {
@@ -176,11 +177,11 @@ function ladder(work: Work, hottest: number): Rung[] {
     rise('coating', film_K);
     return rungs;
   }
-  const start_K = nodes.filmContact ? film_K : input.secondFace.way === 'tabs' ? (T[nodes.joint] as number) : (T[nodes.body] as number);
+  const start_K = nodes.filmContact ? film_K : input.secondFace.way === 'tabs' ? at_K(nodes.joint) : at_K(nodes.body);
   const q = contactFlow_W(work, contact, start_K);
   const sink = heat.sinks[contact.sink];
-  rise('airRise', sink ? (T[sink.air] as number) : at);
-  rise('finToAir', T[contact.plateNode] as number);
+  rise('airRise', sink ? at_K(sink.air) : at);
+  rise('finToAir', at_K(contact.plateNode));
   rise('spreading', start_K - q * (contact.ahead_KPerW + contact.bond_KPerW));
   rise('bond', start_K - q * contact.ahead_KPerW);
   rise('coating', film_K);
@@ -195,12 +196,16 @@ function bondFace_K(contact: PlateContact | null, chip_K: number, q_W: number): 
 function contactFlow_W(work: Work, contact: PlateContact | null, chip_K: number): number {
   if (!contact) return 0;
   const G = work.heat.network.G_WPerK[contact.conductance] as number;
-  return G * (chip_K - (work.heat.network.T_K[contact.plateNode] as number));
+  return G * (chip_K - nodeTemperature_K(work, contact.plateNode));
 }
 
-/** Watts of resistors and fan against what the air carries to the room, relative to the watts. */
-function heatImbalance(work: Work, heat: HeatOutcome, air: AirOutcome): number {
+/** The network keeps rises over the entering air. */
+function nodeTemperature_K(work: Work, node: number): number {
+  return work.plenum_K + (work.heat.network.T_K[node] as number);
+}
+
+/** Watts of the resistors against what the air of the sinks carries away, relative to all watts that come in. */
+function heatImbalance(work: Work, heat: HeatOutcome): number {
   const inwards = heat.total_W + heat.fan_W;
-  const carried = air.massFlow_kgPerS * work.cp_JPerKgK * (heat.exhaust_K - heat.room_K);
-  return inwards > 0 ? Math.abs(inwards - carried) / inwards : 0;
+  return inwards > 0 ? Math.abs(heat.total_W - work.carried_W) / inwards : 0;
 }

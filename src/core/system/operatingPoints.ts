@@ -1,6 +1,7 @@
 import { type AirState, createAirState, solveNetwork } from '../airflow/network.ts';
 import { fanPressure } from '../fan/fanPressure.ts';
 import { findOperatingPoints } from '../fan/findOperatingPoints.ts';
+import { brentRoot } from '../solve/brentRoot.ts';
 import type { Intersection } from './outcome.ts';
 import type { Work } from './work.ts';
 
@@ -78,4 +79,15 @@ export function operatingPoints(work: Work): Intersection[] {
     stable: point.stable,
     used: i === used,
   }));
+}
+
+/** The flow that the box runs at with its air as it is now, by bracketing; `null` where fan and box do not meet. */
+export function bracketedFlow_m3PerS(work: Work): number | null {
+  if (!fanLaw(work).curve.isNonIncreasing) {
+    return operatingPoints(work).find((point) => point.used)?.flow_m3PerS ?? null;
+  }
+  const most = freeFlow_m3PerS(work);
+  const system = systemPressure(work);
+  const found = brentRoot((flow) => fanPressureAt(work, flow) - system(flow), 1e-9 * most, most, 1e-14 * most);
+  return found.ok ? found.root : null;
 }

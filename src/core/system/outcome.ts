@@ -24,6 +24,8 @@ export interface Solved {
     /** Watts in minus watts carried away, relative to the watts in. */
     readonly heat: number;
     readonly iterations: number;
+    /** Kelvin that the last iteration still moved the temperature that moved most. */
+    readonly moved_K: number;
   };
 }
 

@@ -1,7 +1,8 @@
-import { airProperties } from '../air/airProperties.ts';
+import { type AirProperties, airProperties } from '../air/airProperties.ts';
 import { gradientStep, largestFlow, solveNetwork } from '../airflow/network.ts';
 import { solveHeatNetwork } from '../heat/network.ts';
 import { contactConductance_WPerK, type PlateContact } from './heatPath.ts';
+import { bracketedFlow_m3PerS } from './operatingPoints.ts';
 import type { Unsolved } from './outcome.ts';
 import { updateSinkHeat } from './sinkHeat.ts';
 import { spreadAir, type Work } from './work.ts';
@@ -9,7 +10,9 @@ import { spreadAir, type Work } from './work.ts';
 /** Temperatures may still move by this much when the coupling stops. */
 const tolerance_K = 2e-10;
 const flowTolerance = 1e-12;
-const mostIterations = 150;
+const mostIterations = 60;
+const mostPasses = 80;
+const notConverged: Unsolved = { ok: false, reason: 'notConverged', details: {} };
 /** Beyond this nothing here is a fan box any more, and the relations for air mean nothing. */
 const hottestMeaningful_K = 1500;
 
@@ -19,10 +22,15 @@ const hottestMeaningful_K = 1500;
  * @param start flow through the fan to begin with, kg/s
  */
 export function settle(work: Work, start_kgPerS: number): Unsolved | null {
+  const quick = settleTogether(work, start_kgPerS);
+  return quick?.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : quick;
+}
+
+function settleTogether(work: Work, start_kgPerS: number): Unsolved | null {
   firstFlows(work, start_kgPerS);
   updateAir(work);
   const first = solveNetwork(work.path, work.flow, -1, 1e-3);
-  if (!first.converged) return { ok: false, reason: 'noOperatingPoint', details: {} };
+  if (!first.converged) return notConverged;
   let flowChange = 1;
   for (let iteration = 1; iteration <= mostIterations; iteration++) {
     work.iterations = iteration;
@@ -30,12 +38,50 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
     if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
     updateAir(work);
+    work.moved_K = moved_K;
     if (moved_K < tolerance_K && flowChange < flowTolerance) return null;
-    const relax = iteration > 40 ? 0.5 : 1;
+    const relax = iteration > 25 ? 0.5 : 1;
     flowChange = gradientStep(work.path, work.flow, -1, relax) / largestFlow(work.flow);
-    if (!Number.isFinite(flowChange)) return { ok: false, reason: 'noOperatingPoint', details: {} };
+    if (!Number.isFinite(flowChange)) return notConverged;
   }
-  return { ok: false, reason: 'notConverged', details: { iterations: mostIterations } };
+  return notConverged;
+}
+
+/**
+ * The slow and sure way, for fan curves that Newton keeps jumping about on: at each pass the operating point is bracketed
+ * on the network with the flow imposed, then the heat follows.
+ */
+function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null {
+  firstFlows(work, start_kgPerS);
+  for (let pass = 1; pass <= mostPasses; pass++) {
+    work.iterations = pass;
+    // Hot air is thin and viscous: a slow passage answers each change with an opposite one, so meet it half way.
+    const share = pass > 5 ? 0.4 : 1;
+    updateAir(work, share);
+    const flow_m3PerS = bracketedFlow_m3PerS(work);
+    if (flow_m3PerS === null) return { ok: false, reason: 'noOperatingPoint', details: {} };
+    const target = flow_m3PerS * work.room.rho_kgPerM3;
+    const before = work.flow.massFlow[work.path.fanLink] as number;
+    const next = before + share * (target - before);
+    imposeFlow(work, next);
+    const moved_K = heatStep(work);
+    if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
+    if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    work.moved_K = moved_K;
+    // Parts hundreds of kelvin hot in a trickle of air stop moving a little above rounding; the answer says how far.
+    const enough_K = pass > 20 ? 1e-7 * (1 + hottest_K(work) - work.plenum_K) : tolerance_K;
+    if (moved_K < enough_K && Math.abs(next - target) < 1e-9 * target) return null;
+  }
+  return notConverged;
+}
+
+/** Scales the flows to the new one through the fan and settles the rest of the network under it. */
+function imposeFlow(work: Work, massFlow_kgPerS: number): void {
+  const { path, flow } = work;
+  const scale = massFlow_kgPerS / Math.max(flow.massFlow[path.fanLink] as number, 1e-15);
+  for (let i = 0; i < flow.massFlow.length; i++) flow.massFlow[i] = (flow.massFlow[i] as number) * scale;
+  flow.massFlow[path.fanLink] = massFlow_kgPerS;
+  solveNetwork(path, flow, path.fanLink);
 }
 
 /** A first guess: the same flow all along the main way, shared by area where it parts. */
@@ -49,11 +95,13 @@ function firstFlows(work: Work, start_kgPerS: number): void {
   });
 }
 
-/** Heat network at the present flows. @returns largest change of a temperature, K; NaN where it has no answer */
+/**
+ * Heat network at the present flows. Its temperatures are rises over the entering air (every fixed temperature is nil), so
+ * that the smallest load loses no digits. @returns largest change of a temperature, K; NaN where it has no answer */
 function heatStep(work: Work): number {
   const { input, bank, path, flow, heat } = work;
   const { network } = heat;
-  const { G_WPerK, fixed_K, T_K } = network;
+  const { G_WPerK, T_K } = network;
   const { factors, sink } = input;
   const fanFlow = flow.massFlow[path.fanLink] as number;
   const before = work.before_K;
@@ -64,12 +112,11 @@ function heatStep(work: Work): number {
     const state = work.sinkHeat[s];
     if (!nodes || !state) continue;
     const q = flow.massFlow[path.finLink[s] as number] as number;
-    updateSinkHeat(state, bank, sink, q, work.inSink[s] as Work['room'], work.cp_JPerKgK, factors.channelHeat);
+    updateSinkHeat(state, bank, sink, q, work.inSink[s] as AirProperties, work.cp_JPerKgK, factors.channelHeat);
     if (nodes.beforeAir >= 0) G_WPerK[nodes.beforeAir] = state.plateToAir_WPerK;
     if (nodes.afterAir >= 0) G_WPerK[nodes.afterAir] = state.plateToAir_WPerK;
     if (nodes.across >= 0) G_WPerK[nodes.across] = state.across_WPerK;
     G_WPerK[nodes.carry] = state.carry_WPerK;
-    fixed_K[nodes.carry] = work.plenum_K;
   }
   for (let r = 0; r < heat.positions.length; r++) {
     const nodes = heat.positions[r] as (typeof heat.positions)[number];
@@ -77,7 +124,6 @@ function heatStep(work: Work): number {
     setContact(work, nodes.filmContact);
     setContact(work, nodes.secondContact);
   }
-  for (const index of heat.loose) fixed_K[index] = work.plenum_K;
 
   before.set(T_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
@@ -101,20 +147,20 @@ function setContact(work: Work, contact: PlateContact | null): void {
   );
 }
 
-/** Properties of the air in every place at its present temperature. */
-function updateAir(work: Work): void {
+/** Properties of the air in every place, moved by `share` of the way to its present temperature. */
+function updateAir(work: Work, share = 1): void {
   const { heat, flow, path, p_Pa, moist } = work;
   const fanFlow = Math.max(flow.massFlow[path.fanLink] as number, 1e-15);
   let carried_W = 0;
   for (let s = 0; s < heat.sinks.length; s++) {
     const nodes = heat.sinks[s];
     if (!nodes) continue;
-    const air_K = heat.network.T_K[nodes.air] as number;
-    if (air_K > 0) {
-      carried_W += (heat.network.G_WPerK[nodes.carry] as number) * (air_K - work.plenum_K);
-      airProperties(work.inSink[s] as Work['room'], air_K, p_Pa, moist);
-    }
+    const rise_K = heat.network.T_K[nodes.air] as number;
+    carried_W += (heat.network.G_WPerK[nodes.carry] as number) * rise_K;
+    const air = work.inSink[s] as AirProperties;
+    airProperties(air, air.T_K + share * (work.plenum_K + rise_K - air.T_K), p_Pa, moist);
   }
+  work.carried_W = carried_W;
   work.exhaust_K = work.plenum_K + carried_W / (fanFlow * work.cp_JPerKgK);
   airProperties(work.plenum, work.plenum_K, p_Pa, moist);
   airProperties(work.exhaust, Math.min(work.exhaust_K, 2 * hottestMeaningful_K), p_Pa, moist);
@@ -123,7 +169,7 @@ function updateAir(work: Work): void {
 }
 
 function hottest_K(work: Work): number {
-  let most = 0;
-  for (const T of work.heat.network.T_K) if (T > most) most = T;
-  return most;
+  let most_K = 0;
+  for (const rise_K of work.heat.network.T_K) if (rise_K > most_K) most_K = rise_K;
+  return work.plenum_K + most_K;
 }

@@ -34,8 +34,12 @@ export interface Work {
   readonly before_K: Float64Array;
   plenum_K: number;
   exhaust_K: number;
+  /** Watts that the air in the sinks carries away. */
+  carried_W: number;
   cp_JPerKgK: number;
   iterations: number;
+  /** Largest change of a temperature in the last iteration. */
+  moved_K: number;
 }
 
 export function prepareWork(input: SystemInput): Work {
@@ -73,11 +77,12 @@ export function prepareWork(input: SystemInput): Work {
     before_K: new Float64Array(heat.network.nodeCount),
     plenum_K: T_K,
     exhaust_K: T_K,
+    carried_W: 0,
     cp_JPerKgK: 1006,
     iterations: 0,
+    moved_K: 0,
   };
-  airProperties(work.room, T_K, p_Pa, moist);
-  work.inSink.forEach((air) => airProperties(air, T_K, p_Pa, moist));
+  for (const air of [work.room, work.plenum, work.exhaust, ...work.inSink]) airProperties(air, T_K, p_Pa, moist);
   return work;
 }
 

@@ -6,8 +6,7 @@ export const eightResistors: Design = {
   ...defaultDesign,
   title: 'Eight in a row',
   revision: 'B',
-  remark:
-    'Invented example: eight resistors of 4 W between nine sinks. The baffle decides: try it without.',
+  remark: 'Invented example: eight resistors of 4 W between nine sinks. The baffle decides: try it without.',
   invented: true,
   room: { ...defaultDesign.room, T_K: 313.15 },
   load: { ...defaultDesign.load, atWorst: false },

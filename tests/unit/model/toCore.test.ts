@@ -49,6 +49,21 @@ describe('what the core is told', () => {
     expect(told.factors).toEqual(unitFactors);
   });
 
+  test('is no gap where none can be, and no filter that does nothing', () => {
+    const told = toCore({
+      ...defaultDesign,
+      baffle: { ...defaultDesign.baffle, leakGap_m: 1e-200, sideClearance_m: 1e-12, endClearance_m: 2e-9 },
+      inlet: {
+        ...defaultDesign.inlet,
+        filter: true,
+        filterLinear_PaSPerM: 1e-30,
+        filterQuadratic_PaS2PerM2: 0,
+      },
+    });
+    expect(told.baffle).toMatchObject({ leakGap_m: 0, sideClearance_m: 0, endClearance_m: 2e-9 });
+    expect(told.inlet.filter).toBeNull();
+  });
+
   test('lets measured losses begin without flow and without loss', () => {
     const extra = { ...defaultExtra, points: [{ flow_m3PerS: 0.01, dp_Pa: 8 }] };
     expect(toCore({ ...defaultDesign, extras: [extra] }).extras[0]?.points).toEqual([

@@ -3,7 +3,8 @@ import { conductivity_WPerMK } from '../../../../src/core/air/conductivity_WPerM
 
 describe('conductivity_WPerMK', () => {
   test('rises with temperature', () => {
-    for (let T = 170; T < 600; T += 10) expect(conductivity_WPerMK(T + 10)).toBeGreaterThan(conductivity_WPerMK(T));
+    for (let T = 170; T < 600; T += 10)
+      expect(conductivity_WPerMK(T + 10)).toBeGreaterThan(conductivity_WPerMK(T));
   });
 
   test('has the power of ten of the standard in its exponent', () => {

@@ -26,7 +26,8 @@ describe('passageDrop', () => {
         for (const length_m of [0.05, 2]) {
           const v = velocityAt(reynolds);
           const dv = 1e-5 * v;
-          const numeric = (drop(v + dv, loss, length_m).dp_Pa - drop(v - dv, loss, length_m).dp_Pa) / (2 * dv);
+          const numeric =
+            (drop(v + dv, loss, length_m).dp_Pa - drop(v - dv, loss, length_m).dp_Pa) / (2 * dv);
           expect(Math.abs(drop(v, loss, length_m).slope / numeric - 1)).toBeLessThan(1e-6);
         }
       }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findJsonFault } from '../../../src/io/jsonPlace.ts';
+import { findJsonFault } from '../../../src/model/jsonPlace.ts';
 
 describe('the place where JSON breaks', () => {
   test.each([

@@ -1,0 +1,24 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import styles from './Dialog.module.css';
+
+interface Props {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** The browser's own modal dialog, open as long as it is rendered. */
+export function Dialog({ title, onClose, children }: Props) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (element !== null && !element.open) element.showModal();
+  }, []);
+  return (
+    <dialog ref={dialog} className={styles.dialog} aria-labelledby={heading} onClose={onClose}>
+      <h2 id={heading}>{title}</h2>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,39 @@
+import type { ReactNode } from 'react';
+import styles from './FieldFrame.module.css';
+
+interface Props {
+  readonly id: string;
+  readonly label: string;
+  /** Said after the label for those who do not see the unit beside the input. */
+  readonly unit?: string;
+  readonly help: string;
+  readonly problem: string | null;
+  readonly warning?: string | null;
+  /** Label above the control instead of beside it. */
+  readonly tall?: boolean;
+  readonly children: ReactNode;
+}
+
+/** Id of what describes a control: its help, and what is wrong with its value. */
+export function noteIdOf(id: string): string {
+  return `${id}-note`;
+}
+
+/** Label, control, and below them one place for help or, instead of it, for what is wrong: nothing moves when it changes. */
+export function FieldFrame({ id, label, unit, help, problem, warning = null, tall = false, children }: Props) {
+  const message = problem ?? warning;
+  const state = problem !== null ? 'problem' : warning !== null ? 'warning' : 'help';
+  return (
+    <div className={tall ? `${styles.field} ${styles.tall}` : styles.field}>
+      <label htmlFor={id}>
+        {label}
+        {unit !== undefined && unit !== '' && <span className="unseen">, in {unit}</span>}
+      </label>
+      {children}
+      <p id={noteIdOf(id)} className={styles.note} data-state={state}>
+        <span className={styles.help}>{help}</span>
+        {message !== null && <span className={styles.message}>{message}</span>}
+      </p>
+    </div>
+  );
+}

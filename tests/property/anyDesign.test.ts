@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { solveSystem } from '../../src/core/system/solveSystem.ts';
+import { toCore } from '../../src/model/toCore.ts';
+import { arbitraryDesign, type Flavour } from '../helpers/arbitraryDesign.ts';
+
+/** Path of the first number that is not finite, or `null`. */
+function notFinite(value: unknown, path = 'outcome'): string | null {
+  if (typeof value === 'number') return Number.isFinite(value) ? null : `${path} = ${value}`;
+  if (value === null || typeof value !== 'object') return null;
+  for (const [key, inner] of Object.entries(value)) {
+    const found = notFinite(inner, `${path}.${key}`);
+    if (found) return found;
+  }
+  return null;
+}
+
+function solveMany(flavour: Flavour, numRuns: number) {
+  const reasons = new Map<string, number>();
+  fc.assert(
+    fc.property(arbitraryDesign(flavour), (design) => {
+      const outcome = solveSystem(toCore(design));
+      const key = outcome.ok ? 'answer' : outcome.reason;
+      reasons.set(key, (reasons.get(key) ?? 0) + 1);
+      expect(notFinite(outcome)).toBeNull();
+      if (outcome.ok) {
+        expect(outcome.balance.air).toBeLessThan(1e-9);
+        expect(outcome.balance.heat).toBeLessThan(1e-9);
+      }
+    }),
+    { seed: 20261125, numRuns },
+  );
+  return reasons;
+}
+
+describe('20,000 random valid designs', () => {
+  test('anything the form takes has an answer or a reason, every number finite', () => {
+    const reasons = solveMany('hard', 10_000);
+    expect(reasons.get('notConverged') ?? 0).toBeLessThan(100); // a reason too, but a rare one: at most 1 %
+  }, 120_000);
+
+  test('anything a workshop would build has an answer, unless its fan does not start', () => {
+    const reasons = solveMany('usual', 10_000);
+    console.info([...reasons]);
+    expect((reasons.get('answer') ?? 0) + (reasons.get('fanDoesNotStart') ?? 0) + (reasons.get('runaway') ?? 0)).toBe(10_000);
+  }, 120_000);
+});

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import { airProperties, createAirProperties } from '../../../src/core/air/airProperties.ts';
+import { channelNusselt, prepareNusselt } from '../../../src/core/channel/channelNusselt.ts';
+import { nusseltDeveloping, prepareDeveloping } from '../../../src/core/channel/nusseltDeveloping.ts';
+import { nusseltPlatesDeveloping } from '../../../src/core/channel/nusseltPlatesDeveloping.ts';
+import { nusseltPlatesStephan1959 } from '../../../src/core/channel/nusseltPlatesStephan1959.ts';
+
+// The published form (Muzychka & Yovanovich 2004, even wall temperature, mean) worked in a separate program, Pr 0.71.
+describe('Muzychka & Yovanovich 2004, on √A', () => {
+  test.each([
+    [1, 0.001, 23.318],
+    [1, 0.01, 8.364],
+    [0.25, 0.01, 9.365],
+    [0.25, 0.1, 6.125],
+    [0.1, 0.01, 12.034],
+  ])('aspect %f, z* %f: %f', (aspect, zStar, nusselt) => {
+    expect(nusseltDeveloping(prepareDeveloping(aspect), zStar, 0.71)).toBeCloseTo(nusselt, 3);
+  });
+});
+
+const xStars = [5e-4, 1e-3, 5e-3, 0.01, 0.05, 0.1];
+
+/** Channel one hydraulic diameter over `xStar` long at Re·Pr = 1: mean Nusselt number at that x*, laminar. */
+function meanAt(aspect: number, xStar: number, prandtl: number): number {
+  const hydraulic = (2 * aspect) / (1 + aspect);
+  return channelNusselt(prepareNusselt(aspect, 1, xStar * hydraulic), 1 / prandtl, prandtl);
+}
+
+// Independent computation: Graetz eigenfunction expansion, velocity developed (the limit of a large Prandtl number, here 1000).
+describe('Graetz solution, temperature alone developing', () => {
+  test.each([
+    [1, [18.09, 14.22, 8.164, 6.473, 4.032, 3.521]],
+    [0.5, [18.79, 14.82, 8.591, 6.867, 4.461, 3.97]],
+    [0.25, [20.26, 16.05, 9.507, 7.732, 5.456, 5.033]],
+    [0.1, [21.78, 17.4, 10.565, 8.762, 6.7, 6.372]],
+    [1e-4, [23.416, 18.752, 11.623, 9.825, 8.01, 7.776]], // plates
+  ] as [number, number[]][])('aspect %f', (aspect, values) => {
+    const within = 0.09; // known error of the composite in this limit: +7 % in the square, −9 % between plates
+    values.forEach((exact, i) => {
+      const ratio = meanAt(aspect, xStars[i] as number, 1000) / exact;
+      expect(Math.abs(ratio - 1)).toBeLessThan(within);
+    });
+  });
+});
+
+// Two independent computations by boundary-layer marching, Pr 0.71; this is the coarser one.
+describe('Plates, velocity and temperature developing together', () => {
+  const rows: [number, number][] = [
+    [5e-4, 34.54],
+    [1e-3, 25.38],
+    [2e-3, 18.93],
+    [5e-3, 13.32],
+    [0.01, 10.68],
+    [0.02, 9.127],
+    [0.05, 8.156],
+    [0.1, 7.815],
+    [0.2, 7.611],
+  ];
+
+  test.each(rows)('x* %f: %f', (xStar, exact) => {
+    expect(Math.abs(nusseltPlatesDeveloping(xStar) / exact - 1)).toBeLessThan(0.012); // the coarser steps miss 1.1 % at both ends
+    expect(Math.abs(nusseltPlatesStephan1959(xStar, 0.71) / exact - 1)).toBeLessThan(0.065); // his fit is 6 % low at x* 0.002
+    expect(Math.abs(meanAt(1e-4, xStar, 0.71) / exact - 1)).toBeLessThan(0.085); // error of the composite
+  });
+
+  test('developing velocity adds to what developing temperature gives', () => {
+    const graetz = [23.416, 18.752, 11.623, 9.825, 8.01, 7.776]; // independent computation, plates
+    graetz.forEach((low, i) => {
+      expect(nusseltPlatesDeveloping(xStars[i] as number)).toBeGreaterThan(low);
+    });
+  });
+});
+
+// Our own sink 50 × 50 × 20 mm, ten channels of 3.9 mm, 25 °C: independent boundary-layer solution between endless plates.
+describe('Coefficient of the reference sink beside endless plates', () => {
+  const air = createAirProperties();
+  airProperties(air, 298.15, 101325, 1);
+  const channel = prepareNusselt(3.9e-3, 20e-3, 50e-3);
+
+  test.each([
+    [539.3, 32.8],
+    [1078.5, 39.73],
+    [2157, 50.71],
+  ])('Re %f: at most the plates’ %f W/m²K, at least 85 %% of it', (reynolds, plates) => {
+    const h = (channelNusselt(channel, reynolds, air.prandtl) * air.k_WPerMK) / channel.hydraulic_m;
+    expect(h).toBeLessThan(plates);
+    expect(h).toBeGreaterThan(0.85 * plates); // four walls with corners at an aspect of 0.195: developed, they give 36 % less
+  });
+});
