@@ -28,6 +28,8 @@ export interface AirState {
   /** Pressure drop of each link at the last evaluation, and its derivative by mass flow. */
   readonly drop: Float64Array;
   readonly slope: Float64Array;
+  /** Pressure by which each link's law and the heads at its ends disagree. */
+  readonly residual: Float64Array;
   readonly matrix: Float64Array;
   readonly rhs: Float64Array;
   /** Mass fed in at each node, kg/s. */
@@ -45,6 +47,7 @@ export function createAirState(network: AirNetwork): AirState {
     head: new Float64Array(network.nodeCount),
     drop: new Float64Array(links),
     slope: new Float64Array(links),
+    residual: new Float64Array(links),
     matrix: new Float64Array(free * free),
     rhs: new Float64Array(free),
     feed: new Float64Array(network.nodeCount),
@@ -62,7 +65,7 @@ const leastSlope = 1e-3;
  */
 export function gradientStep(network: AirNetwork, state: AirState, imposed: number, relax: number): number {
   const { links, nodeCount } = network;
-  const { massFlow, rho, mu, lift, head, drop, slope, matrix, rhs, feed } = state;
+  const { massFlow, rho, mu, lift, head, drop, slope, residual, matrix, rhs, feed } = state;
   const free = nodeCount - 1;
   matrix.fill(0);
   for (let node = 0; node < free; node++) rhs[node] = feed[node + 1] as number;
@@ -76,9 +79,13 @@ export function gradientStep(network: AirNetwork, state: AirState, imposed: numb
       linkDrop(law, link.law, q, rho[i] as number, mu[i] as number);
       const s = law[1] as number;
       const d = Math.abs(s) > leastSlope ? s : leastSlope;
+      // What the link lacks at the present flows and heads; from here on only corrections are solved for, so that a wide
+      // opening behind a tight one does not lose its flow in the rounding of the large pressures.
+      const lack = (law[0] as number) - (lift[i] as number) - (head[link.from] as number) + (head[link.to] as number);
       drop[i] = law[0] as number;
       slope[i] = d;
-      carried = q - ((law[0] as number) - (lift[i] as number)) / d;
+      residual[i] = lack;
+      carried = q - lack / d;
       const g = 1 / d;
       if (a >= 0) matrix[a * free + a] = (matrix[a * free + a] as number) + g;
       if (b >= 0) matrix[b * free + b] = (matrix[b * free + b] as number) + g;
@@ -91,17 +98,18 @@ export function gradientStep(network: AirNetwork, state: AirState, imposed: numb
     if (b >= 0) rhs[b] = (rhs[b] as number) + carried;
   }
   if (!solveDense(matrix, rhs, free)) return Number.NaN;
-  for (let node = 0; node < free; node++) head[node + 1] = rhs[node] as number;
   let change = 0;
   for (let i = 0; i < links.length; i++) {
     if (i === imposed) continue;
     const link = links[i] as AirLink;
-    const across = (head[link.from] as number) - (head[link.to] as number);
-    const step = (across - (drop[i] as number) + (lift[i] as number)) / (slope[i] as number);
+    const from = link.from > 0 ? (rhs[link.from - 1] as number) : 0;
+    const to = link.to > 0 ? (rhs[link.to - 1] as number) : 0;
+    const step = (from - to - (residual[i] as number)) / (slope[i] as number);
     massFlow[i] = (massFlow[i] as number) + relax * step;
     const size = Math.abs(step);
     if (size > change) change = size;
   }
+  for (let node = 0; node < free; node++) head[node + 1] = (head[node + 1] as number) + relax * (rhs[node] as number);
   return change;
 }
 

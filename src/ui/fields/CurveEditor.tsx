@@ -1,0 +1,102 @@
+import { readCsv, readNumber } from '../../io/csv.ts';
+import { useActions, useDesign } from '../bench/DesignContext.ts';
+import { getAt } from '../../model/path.ts';
+import { Button } from '../kit/Button.tsx';
+import { Glyph } from '../kit/Glyph.tsx';
+import { CellBox } from './CellBox.tsx';
+import { fieldId } from './fieldId.ts';
+import { RowsNote } from './RowsNote.tsx';
+import styles from './rows.module.css';
+
+interface Props {
+  /** `fan.curve` or `extras[0].points`. */
+  readonly list: string;
+  readonly heading: string;
+  readonly help: string;
+}
+
+/** Points of pressure over flow; a table copied from anywhere may be pasted into any cell. */
+export function CurveEditor({ list, heading, help }: Props) {
+  const count = useDesign(({ design }) => {
+    const rows = getAt(design, list);
+    return Array.isArray(rows) ? rows.length : 0;
+  });
+  const { addPoint, removePoint, replacePoints } = useActions();
+  const noteId = `${fieldId(list)}-note`;
+  const nameRow = (row: number) => `Point ${row + 1}`;
+  const paste = (text: string) => {
+    const rows = pairsOf(text);
+    if (rows === null) return false;
+    replacePoints(list, rows);
+    return true;
+  };
+  return (
+    <section aria-labelledby={`${fieldId(list)}-heading`}>
+      <h3 id={`${fieldId(list)}-heading`} className={styles.heading}>
+        {heading}
+      </h3>
+      {count > 0 && (
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">
+                <span className="unseen">Number</span>
+              </th>
+              <th scope="col">flow</th>
+              <th scope="col">static pressure</th>
+              <th scope="col" className={styles.acts}>
+                <span className="unseen">Change the rows</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {Array.from({ length: count }, (_, row) => (
+              <tr key={fieldId(`${list}[${row}]`)}>
+                <th scope="row">{row + 1}</th>
+                <td>
+                  <CellBox
+                    path={`${list}[${row}].flow_m3PerS`}
+                    name={`${nameRow(row)}, flow`}
+                    noteId={noteId}
+                    onPaste={paste}
+                  />
+                </td>
+                <td>
+                  <CellBox
+                    path={`${list}[${row}].dp_Pa`}
+                    name={`${nameRow(row)}, pressure`}
+                    noteId={noteId}
+                    onPaste={paste}
+                  />
+                </td>
+                <td className={styles.acts}>
+                  <Button small aria-label={`Add a point after point ${row + 1}`} onClick={() => addPoint(list, row)}>
+                    <Glyph name="add" />
+                  </Button>
+                  <Button small aria-label={`Remove point ${row + 1}`} onClick={() => removePoint(list, row)}>
+                    <Glyph name="remove" />
+                  </Button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <RowsNote id={noteId} list={list} nameRow={nameRow} help={help} />
+      {count === 0 && <Button onClick={() => addPoint(list, 0)}>Use measured points instead</Button>}
+    </section>
+  );
+}
+
+/** Two columns of a pasted table, its head left out; `null` for a text that is no table. */
+function pairsOf(text: string): [string, string][] | null {
+  if (!/[\n\t;]/.test(text.trim())) return null;
+  const read = readCsv(text);
+  if (!read.ok) return null;
+  const { rows, decimal } = read.table;
+  const startsWithDigit = (cell: string) => readNumber(cell, decimal) !== null || /^\s*[\d.]/.test(cell);
+  const pairs = rows
+    .filter((row) => row.length >= 2 && startsWithDigit(row[0] ?? ''))
+    .map((row): [string, string] => [row[0] ?? '', row[1] ?? '']);
+  return pairs.length > 0 ? pairs : null;
+}
