@@ -1,8 +1,18 @@
-/** The whole page. */
-export function App() {
+import { createDesignStore } from '../store/designStore.ts';
+import { DesignContext } from '../ui/bench/DesignContext.ts';
+import '../ui/tokens.css';
+import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { Page } from './Page.tsx';
+
+const onTheBench = createDesignStore();
+
+/** The whole page over one design store. */
+export function App({ store = onTheBench }) {
   return (
-    <main>
-      <h1>Throughfin</h1>
-    </main>
+    <ErrorBoundary store={store}>
+      <DesignContext value={store}>
+        <Page />
+      </DesignContext>
+    </ErrorBoundary>
   );
 }

@@ -1,4 +1,5 @@
 import { cards as air } from './air/cards.ts';
+import { cards as airflow } from './airflow/cards.ts';
 import type { Card } from './card.ts';
 import { cards as channel } from './channel/cards.ts';
 import { cards as conduction } from './conduction/cards.ts';
@@ -15,6 +16,7 @@ import { cards as sound } from './sound/cards.ts';
 export const cards: readonly Card[] = [
   ...air,
   ...fan,
+  ...airflow,
   ...losses,
   ...channel,
   ...fins,

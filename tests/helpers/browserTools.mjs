@@ -7,7 +7,7 @@ const howToGetPdfinfo =
   'macOS: brew install poppler).';
 
 /**
- * Finds Chromium and pdfinfo; where this is Debian or Ubuntu, and we are root, installs what is missing.
+ * Finds Chromium and pdfinfo. As root on Debian or Ubuntu, installs what is missing; never upgrades what is there.
  * @returns {{ chromium: string, missing: null } | { missing: string }} what is missing, with what to do about it
  */
 export function provideBrowserTools() {
@@ -35,5 +35,5 @@ function aptInstall(packages) {
   const apt = (/** @type {string[]} */ ...args) =>
     spawnSync('apt-get', args, { env, stdio: ['ignore', 2, 2] });
   apt('update', '-qq');
-  apt('install', '-y', '-qq', '--no-install-recommends', ...packages);
+  apt('install', '-y', '-qq', '--no-upgrade', '--no-install-recommends', ...packages);
 }

@@ -6,7 +6,10 @@ export interface FanDuty {
 }
 
 /** @param ratio new over old, each 1 where nothing changes */
-export function scaleFanDuty(duty: FanDuty, ratio: { readonly speed: number; readonly size: number; readonly density: number }): FanDuty {
+export function scaleFanDuty(
+  duty: FanDuty,
+  ratio: { readonly speed: number; readonly size: number; readonly density: number },
+): FanDuty {
   const { speed, size, density } = ratio;
   const area = size * size;
   return {
@@ -16,12 +19,22 @@ export function scaleFanDuty(duty: FanDuty, ratio: { readonly speed: number; rea
   };
 }
 
-/** Air power of a stream; over the electrical power it is the fan's efficiency. */
+/** Power that a fan puts into the pressure of a stream. */
 export function airPower_W(flow_m3PerS: number, dp_Pa: number): number {
   return flow_m3PerS * dp_Pa;
 }
 
+/** Air power over electrical power; nil for a fan without power. */
+export function fanEfficiency(flow_m3PerS: number, dp_Pa: number, power_W: number): number {
+  return power_W > 0 ? airPower_W(flow_m3PerS, dp_Pa) / power_W : 0;
+}
+
 /** Warming of the air by a fan whose motor sits in the stream: all its electrical power stays there. */
-export function fanRise_K(power_W: number, flow_m3PerS: number, rho_kgPerM3: number, cp_JPerKgK: number): number {
+export function fanRise_K(
+  power_W: number,
+  flow_m3PerS: number,
+  rho_kgPerM3: number,
+  cp_JPerKgK: number,
+): number {
   return power_W / (rho_kgPerM3 * flow_m3PerS * cp_JPerKgK);
 }

@@ -7,7 +7,13 @@ import { curveDensity_kgPerM3, type FanCurve } from './fanCurve.ts';
  * The curve's flow scales with speed, its pressure with density and the square of speed; beyond its ends it goes straight on.
  * @param speedRatio speed over rated speed, above zero
  */
-export function fanPressure(fan: FanCurve, flow_m3PerS: number, speedRatio: number, rho_kgPerM3: number, out: Float64Array): void {
+export function fanPressure(
+  fan: FanCurve,
+  flow_m3PerS: number,
+  speedRatio: number,
+  rho_kgPerM3: number,
+  out: Float64Array,
+): void {
   evaluatePchip(fan.curve, flow_m3PerS / speedRatio, out);
   const dense = rho_kgPerM3 / curveDensity_kgPerM3;
   out[0] = (out[0] as number) * dense * speedRatio * speedRatio;
@@ -31,5 +37,6 @@ export const card = defineCard({
     because: 'the pressure put in has four decimals',
     within: 1e-5,
   },
-  evaluate: ({ p0_Pa, speedRatio, rho_kgPerM3 }) => (p0_Pa * rho_kgPerM3 * speedRatio * speedRatio) / curveDensity_kgPerM3,
+  evaluate: ({ p0_Pa, speedRatio, rho_kgPerM3 }) =>
+    (p0_Pa * rho_kgPerM3 * speedRatio * speedRatio) / curveDensity_kgPerM3,
 });

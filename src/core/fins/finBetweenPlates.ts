@@ -23,7 +23,7 @@ export function finBetweenPlates(
   }
   out[0] = section * m * Math.tanh(0.5 * mH);
   // sinh overflows long after anything has ceased to get across.
-  out[1] = mH > 1e-6 ? (section * m) / Math.sinh(mH < 300 ? mH : 300) : section / height_m;
+  out[1] = mH > 1e-6 ? (section * m) / Math.sinh(Math.min(mH, 300)) : section / height_m;
 }
 
 export const card = defineCard({
@@ -39,7 +39,8 @@ export const card = defineCard({
   example: {
     given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 40e-3, length_m: 50e-3 },
     printed: '0.057710',
-    where: 'half of it is the fin of 20 mm with an adiabatic tip: η 0.96183, 2hHLη = 0.057710, worked by hand',
+    where:
+      'half of it is the fin of 20 mm with an adiabatic tip: η 0.96183, 2hHLη = 0.057710, worked by hand',
   },
   evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m }) => {
     const out = new Float64Array(2);

@@ -1,7 +1,12 @@
 import { defineCard } from '../card.ts';
 
 /** Efficiency of a straight fin whose tip gives no heat; pass `height + thickness/2` for a tip in the open. */
-export function finEfficiency(h_WPerM2K: number, k_WPerMK: number, thickness_m: number, height_m: number): number {
+export function finEfficiency(
+  h_WPerM2K: number,
+  k_WPerMK: number,
+  thickness_m: number,
+  height_m: number,
+): number {
   const mH = height_m * Math.sqrt((2 * h_WPerM2K) / (k_WPerMK * thickness_m));
   return mH < 1e-6 ? 1 : Math.tanh(mH) / mH;
 }
@@ -21,5 +26,6 @@ export const card = defineCard({
     printed: '0.96183',
     where: 'computed independently, no tip correction',
   },
-  evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m }) => finEfficiency(h_WPerM2K, k_WPerMK, thickness_m, height_m),
+  evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m }) =>
+    finEfficiency(h_WPerM2K, k_WPerMK, thickness_m, height_m),
 });

@@ -15,6 +15,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: 0.001, from: 'computed' },
   assumes: ['uniformWallTemperature'],
-  example: { given: { UA_WPerK: 0.8, capacityFlow_WPerK: 2.38 }, printed: '1.47183', where: 'computed independently' },
-  evaluate: ({ UA_WPerK, capacityFlow_WPerK }) => isothermalSinkResistance_KPerW(UA_WPerK, capacityFlow_WPerK),
+  example: {
+    given: { UA_WPerK: 0.8, capacityFlow_WPerK: 2.38 },
+    printed: '1.47183',
+    where: 'computed independently',
+  },
+  evaluate: ({ UA_WPerK, capacityFlow_WPerK }) =>
+    isothermalSinkResistance_KPerW(UA_WPerK, capacityFlow_WPerK),
 });

@@ -4,7 +4,12 @@ import { defineCard } from '../card.ts';
  * Gap between plates that takes most heat out of a given volume at a given pressure. Thin plates at one temperature;
  * the constant is our own optimum of the boundary-layer solution (3.03 published, 2.73 where two asymptotes cross).
  */
-export function optimumForcedGap_m(length_m: number, dp_Pa: number, mu_PaS: number, diffusivity_m2PerS: number): number {
+export function optimumForcedGap_m(
+  length_m: number,
+  dp_Pa: number,
+  mu_PaS: number,
+  diffusivity_m2PerS: number,
+): number {
   const bejan = (dp_Pa * length_m * length_m) / (mu_PaS * diffusivity_m2PerS);
   return (3.031 * length_m) / Math.sqrt(Math.sqrt(bejan));
 }
@@ -24,5 +29,6 @@ export const card = defineCard({
     printed: '0.001436',
     where: 'computed independently, air at 25 °C, Be 1.240·10⁸',
   },
-  evaluate: ({ length_m, dp_Pa, mu_PaS, diffusivity_m2PerS }) => optimumForcedGap_m(length_m, dp_Pa, mu_PaS, diffusivity_m2PerS),
+  evaluate: ({ length_m, dp_Pa, mu_PaS, diffusivity_m2PerS }) =>
+    optimumForcedGap_m(length_m, dp_Pa, mu_PaS, diffusivity_m2PerS),
 });

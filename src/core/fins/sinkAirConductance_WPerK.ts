@@ -3,11 +3,12 @@ import { defineCard } from '../card.ts';
 /**
  * Conductance from the mean air in a sink to the air that enters it, such that plate → mean air (UA) and mean air →
  * entering air in series give exactly the heat of a sink at one temperature with warming air, ε·ṁc_p with ε = 1 − e^−NTU.
- * Between 2ṁc_p (much air) and ṁc_p (little). This is the one place where the warming of the air enters.
+ * Between 2ṁc_p (much air) and ṁc_p (little), nil without air. This is the one place where the warming of the air enters.
  */
 export function sinkAirConductance_WPerK(UA_WPerK: number, capacityFlow_WPerK: number): number {
+  if (!(capacityFlow_WPerK > 0)) return 0;
   const ntu = UA_WPerK / capacityFlow_WPerK;
-  if (ntu < 1e-3) return 2 * capacityFlow_WPerK * (1 - ntu / 6);
+  if (ntu < 1e-3) return 2 * capacityFlow_WPerK * (1 - (ntu / 6) * (1 - ntu / 6));
   const effectiveness = -Math.expm1(-ntu);
   return (capacityFlow_WPerK * effectiveness) / (1 - effectiveness / ntu);
 }

@@ -1,13 +1,23 @@
 import { defineCard } from '../card.ts';
 
 /** Power a resistor may have at a temperature: full up to the knee, then a straight line to none. */
-export function allowedPower_W(T_K: number, rated_W: number, fullPowerUpTo_K: number, zeroPowerAt_K: number): number {
+export function allowedPower_W(
+  T_K: number,
+  rated_W: number,
+  fullPowerUpTo_K: number,
+  zeroPowerAt_K: number,
+): number {
   if (T_K <= fullPowerUpTo_K) return rated_W;
   return Math.max(0, (rated_W * (zeroPowerAt_K - T_K)) / (zeroPowerAt_K - fullPowerUpTo_K));
 }
 
 /** Temperature up to which a resistor may have a power (at most its rated one). */
-export function allowedTemperature_K(power_W: number, rated_W: number, fullPowerUpTo_K: number, zeroPowerAt_K: number): number {
+export function allowedTemperature_K(
+  power_W: number,
+  rated_W: number,
+  fullPowerUpTo_K: number,
+  zeroPowerAt_K: number,
+): number {
   return zeroPowerAt_K - (power_W / rated_W) * (zeroPowerAt_K - fullPowerUpTo_K);
 }
 
@@ -26,5 +36,6 @@ export const card = defineCard({
     printed: '0.35',
     where: 'data sheet of a film part: 35 % at 125 °C',
   },
-  evaluate: ({ T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K }) => allowedPower_W(T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K),
+  evaluate: ({ T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K }) =>
+    allowedPower_W(T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K),
 });

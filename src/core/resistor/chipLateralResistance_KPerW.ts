@@ -1,7 +1,12 @@
 import { defineCard } from '../card.ts';
 
 /** From the mean of an evenly heated chip to its two end terminals, sideways through the ceramic. */
-export function chipLateralResistance_KPerW(length_m: number, k_WPerMK: number, width_m: number, thickness_m: number): number {
+export function chipLateralResistance_KPerW(
+  length_m: number,
+  k_WPerMK: number,
+  width_m: number,
+  thickness_m: number,
+): number {
   return length_m / (12 * k_WPerMK * width_m * thickness_m);
 }
 
@@ -20,5 +25,6 @@ export const card = defineCard({
     printed: '10.37',
     where: 'worked by hand',
   },
-  evaluate: ({ length_m, k_WPerMK, width_m, thickness_m }) => chipLateralResistance_KPerW(length_m, k_WPerMK, width_m, thickness_m),
+  evaluate: ({ length_m, k_WPerMK, width_m, thickness_m }) =>
+    chipLateralResistance_KPerW(length_m, k_WPerMK, width_m, thickness_m),
 });

@@ -15,6 +15,10 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['evenFilmHeat'],
-  example: { given: { dT_K: 40, linear_perK: 25e-6, square_perK2: 0 }, printed: '0.001', where: 'worked by hand' },
+  example: {
+    given: { dT_K: 40, linear_perK: 25e-6, square_perK2: 0 },
+    printed: '0.001',
+    where: 'worked by hand',
+  },
   evaluate: ({ dT_K, linear_perK, square_perK2 }) => resistanceDrift(dT_K, linear_perK, square_perK2),
 });

@@ -1,6 +1,12 @@
 import { defineCard } from '../card.ts';
 
-export type LoadKind = 'wattsEach' | 'seriesVolts' | 'seriesAmps' | 'parallelVolts' | 'parallelAmps' | 'switched';
+export type LoadKind =
+  | 'wattsEach'
+  | 'seriesVolts'
+  | 'seriesAmps'
+  | 'parallelVolts'
+  | 'parallelAmps'
+  | 'switched';
 
 export interface LoadResistor {
   readonly R_Ohm: number;
@@ -22,8 +28,11 @@ export interface LoadSplit {
   /** Mean watts of each position, nominal and at the worst corner of the tolerances for that position. */
   readonly nominal_W: readonly number[];
   readonly worst_W: readonly number[];
-  /** Most volts that stand across each element while it is on. */
+  /** Most volts that stand across each element, and most amps through it, while it is on. */
   readonly voltage_V: readonly number[];
+  readonly current_A: readonly number[];
+  /** Nominal mean watts of all positions together. */
+  readonly total_W: number;
 }
 
 /**
@@ -36,6 +45,8 @@ export function splitLoad(load: Load): LoadSplit {
   const nominal_W: number[] = [];
   const worst_W: number[] = [];
   const voltage_V: number[] = [];
+  const current_A: number[] = [];
+  let total_W = 0;
   const sum = total(load);
   for (let i = 0; i < resistors.length; i++) {
     const resistor = resistors[i] as LoadResistor;
@@ -44,37 +55,40 @@ export function splitLoad(load: Load): LoadSplit {
     nominal_W.push(peak * duty);
     worst_W.push(most * duty);
     voltage_V.push(resistor.on ? mostVolts(load, resistor, sum) : 0);
+    current_A.push(resistor.on ? mostAmps(load, resistor, sum) : 0);
+    total_W += peak * duty;
   }
-  return { nominal_W, worst_W, voltage_V };
+  return { nominal_W, worst_W, voltage_V, current_A, total_W };
 }
 
-/** What the others make of the supply: sum of resistances for a string, of conductances for a set; at nominal and at both ends. */
+/** All that are on: sum of resistances for a string, of conductances for a set; nominal and at the low end. */
 interface Sum {
   readonly nominal: number;
   readonly low: number;
-  readonly high: number;
 }
 
 function total({ kind, resistors }: Load): Sum {
   let nominal = 0;
   let low = 0;
-  let high = 0;
   for (const { R_Ohm, tolerance, on } of resistors) {
     if (!on) continue;
     if (kind === 'parallelAmps') {
       nominal += 1 / R_Ohm;
       low += 1 / (R_Ohm * (1 + tolerance));
-      high += 1 / (R_Ohm * (1 - tolerance));
     } else {
       nominal += R_Ohm;
       low += R_Ohm * (1 - tolerance);
-      high += R_Ohm * (1 + tolerance);
     }
   }
-  return { nominal, low, high };
+  return { nominal, low };
 }
 
-function peakWatts(load: Load, { R_Ohm, tolerance, power_W }: LoadResistor, sum: Sum, worst: boolean): number {
+function peakWatts(
+  load: Load,
+  { R_Ohm, tolerance, power_W }: LoadResistor,
+  sum: Sum,
+  worst: boolean,
+): number {
   const supply = load.supply * (worst ? 1 + load.supplyTolerance : 1);
   const low_Ohm = R_Ohm * (1 - tolerance);
   const high_Ohm = R_Ohm * (1 + tolerance);
@@ -119,6 +133,26 @@ function mostVolts(load: Load, { R_Ohm, tolerance, power_W }: LoadResistor, sum:
       return (supply * high_Ohm) / (sum.low - low_Ohm + high_Ohm);
     case 'parallelAmps':
       return supply / sum.low;
+  }
+}
+
+function mostAmps(load: Load, { R_Ohm, tolerance, power_W }: LoadResistor, sum: Sum): number {
+  const supply = load.supply * (1 + load.supplyTolerance);
+  const low_Ohm = R_Ohm * (1 - tolerance);
+  switch (load.kind) {
+    case 'wattsEach':
+      return Math.sqrt(power_W / low_Ohm);
+    case 'seriesAmps':
+      return supply;
+    case 'parallelVolts':
+    case 'switched':
+      return supply / low_Ohm;
+    case 'seriesVolts':
+      return supply / sum.low;
+    case 'parallelAmps': {
+      const others = sum.low - 1 / (R_Ohm * (1 + tolerance));
+      return supply / low_Ohm / (others + 1 / low_Ohm);
+    }
   }
 }
 

@@ -3,7 +3,12 @@
  * @param band n rows of `halfBandwidth + 1`: the diagonal, then what stands right of it; overwritten
  * @returns false where a pivot is not positive
  */
-export function solveBanded(band: Float64Array, rhs: Float64Array, n: number, halfBandwidth: number): boolean {
+export function solveBanded(
+  band: Float64Array,
+  rhs: Float64Array,
+  n: number,
+  halfBandwidth: number,
+): boolean {
   const width = halfBandwidth + 1;
   for (let k = 0; k < n; k++) {
     const row = k * width;

@@ -11,13 +11,13 @@ export function brentRoot(f: (x: number) => number, a: number, b: number, tolera
   let fa = f(a);
   let fb = f(b);
   if (!Number.isFinite(fa) || !Number.isFinite(fb)) return { ok: false, reason: 'notFinite' };
-  if (fa * fb > 0) return { ok: false, reason: 'notBracketed' };
+  if (sameSide(fa, fb)) return { ok: false, reason: 'notBracketed' };
   let c = a;
   let fc = fa;
   let step = b - a;
   let before = step;
   for (let iterations = 0; iterations < 200; iterations++) {
-    if (fb * fc > 0) {
+    if (sameSide(fb, fc)) {
       c = a;
       fc = fa;
       step = b - a;
@@ -27,8 +27,14 @@ export function brentRoot(f: (x: number) => number, a: number, b: number, tolera
     const least = 2 * Number.EPSILON * Math.abs(b) + 0.5 * tolerance;
     const half = 0.5 * (c - b);
     if (Math.abs(half) <= least || fb === 0) return { ok: true, root: b, residual: fb, iterations };
-    const tried = Math.abs(before) >= least && Math.abs(fa) > Math.abs(fb) ? interpolate(a, b, c, fa, fb, fc, half) : null;
-    if (tried !== null && Math.abs(tried) < Math.min(1.5 * Math.abs(half) - 0.5 * least, 0.5 * Math.abs(before))) {
+    const tried =
+      Math.abs(before) >= least && Math.abs(fa) > Math.abs(fb)
+        ? interpolate(a, b, c, fa, fb, fc, half)
+        : null;
+    if (
+      tried !== null &&
+      Math.abs(tried) < Math.min(1.5 * Math.abs(half) - 0.5 * least, 0.5 * Math.abs(before))
+    ) {
       before = step;
       step = tried;
     } else {
@@ -44,8 +50,21 @@ export function brentRoot(f: (x: number) => number, a: number, b: number, tolera
   return { ok: true, root: b, residual: fb, iterations: 200 };
 }
 
+/** By sign: the product of two tiny values would be nil. */
+function sameSide(a: number, b: number): boolean {
+  return Math.sign(a) * Math.sign(b) > 0;
+}
+
 /** Secant step with two distinct points, inverse quadratic with three; `null` where it points away from the root. */
-function interpolate(a: number, b: number, c: number, fa: number, fb: number, fc: number, half: number): number | null {
+function interpolate(
+  a: number,
+  b: number,
+  c: number,
+  fa: number,
+  fb: number,
+  fc: number,
+  half: number,
+): number | null {
   const s = fb / fa;
   let p = 2 * half * s;
   let q = 1 - s;

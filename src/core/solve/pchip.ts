@@ -19,7 +19,12 @@ export function preparePchip(xs: readonly number[], ys: readonly number[]): Pchi
     slope.fill(chord[0] as number);
   } else {
     for (let i = 1; i < n - 1; i++) {
-      slope[i] = innerSlope(step[i - 1] as number, step[i] as number, chord[i - 1] as number, chord[i] as number);
+      slope[i] = innerSlope(
+        step[i - 1] as number,
+        step[i] as number,
+        chord[i - 1] as number,
+        chord[i] as number,
+      );
     }
     slope[0] = endSlope(step[0] as number, step[1] as number, chord[0] as number, chord[1] as number);
     slope[n - 1] = endSlope(

@@ -26,6 +26,10 @@ export const card = defineCard({
   rangeFrom: 'common practice',
   scatter: { sigma: 0.1, from: 'common practice' },
   assumes: ['pointSource'],
-  example: { given: { level_dBA: 0, speedRatio: 7 / 12 }, printed: '-11.70', where: 'the same page: 12 V to 7 V' },
+  example: {
+    given: { level_dBA: 0, speedRatio: 7 / 12 },
+    printed: '-11.70',
+    where: 'the same page: 12 V to 7 V',
+  },
   evaluate: ({ level_dBA, speedRatio }) => soundAtSpeed_dBA(level_dBA, speedRatio),
 });

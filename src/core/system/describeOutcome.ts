@@ -136,11 +136,11 @@ function describeSink(work: Work, s: number): SinkOutcome | null {
   const nodes = work.heat.sinks[s];
   const state = work.sinkHeat[s];
   if (!nodes || !state) return null;
-  const { T_K, G_WPerK } = work.heat.network;
+  const { rise_K, G_WPerK } = work.heat.network;
   const before_K = nodes.before < 0 ? null : nodeTemperature_K(work, nodes.before);
   const after_K = nodes.after < 0 ? null : nodeTemperature_K(work, nodes.after);
   const airMean_K = nodeTemperature_K(work, nodes.air);
-  const heat_W = (G_WPerK[nodes.carry] as number) * (T_K[nodes.air] as number);
+  const heat_W = (G_WPerK[nodes.carry] as number) * (rise_K[nodes.air] as number);
   const massFlow = work.flow.massFlow[work.path.finLink[s] as number] as number;
   const carry = Math.max(Math.abs(massFlow), 1e-15) * work.cp_JPerKgK;
   // A plate that is as warm as the air gives no heat to judge by: the two conductances in series say the same.
@@ -201,7 +201,7 @@ function contactFlow_W(work: Work, contact: PlateContact | null, chip_K: number)
 
 /** The network keeps rises over the entering air. */
 function nodeTemperature_K(work: Work, node: number): number {
-  return work.plenum_K + (work.heat.network.T_K[node] as number);
+  return work.plenum_K + (work.heat.network.rise_K[node] as number);
 }
 
 /** Watts of the resistors against what the air of the sinks carries away, relative to all watts that come in. */

@@ -1,52 +1,67 @@
 import { allowedPower_W, allowedTemperature_K } from '../resistor/allowedPower_W.ts';
-import type { SystemInput } from './input.ts';
-import type { AirOutcome, HeatOutcome, Limit, LimitKey, LimitState, Verdict } from './outcome.ts';
+import type { SourceKey } from '../sources.ts';
+import type { PartInput, SystemInput } from './input.ts';
+import type { AirOutcome, HeatOutcome, Limit, LimitKey, LimitState, PositionOutcome, SinkOutcome, Verdict } from './outcome.ts';
 
 /**
  * Every limit at its worst place: margin in kelvin, and the factor by which the load may still be multiplied at this
  * flow (rises over the entering air are proportional to the load, for the network is linear in the watts).
  */
 export function judgeLimits(input: SystemInput, air: AirOutcome, heat: HeatOutcome, worstVolts: readonly number[]): Limit[] {
-  const { limits, bond } = input;
-  const limitsFound: (Limit | null)[] = [];
-  const spare = limits.spareFactor;
-  const base_K = heat.plenum_K;
-  const temperature = (key: LimitKey, where: number | null, value: number, limit: number, source: string, confirm: boolean): Limit => {
-    const loadFactor = value > base_K ? Math.max(0, (limit - base_K) / (value - base_K)) : null;
-    const state = value > limit ? 'fails' : stateOf(loadFactor, spare);
-    return { key, where, quantity: 'temperature', value, limit, margin_K: limit - value, loadFactor, state, source, confirm };
-  };
+  const { limits, bond, positions } = input;
+  const { spareFactor: spare } = limits;
+  const at = heat.positions;
+  const found: (Limit | null)[] = [];
+  const temperature = (key: LimitKey, where: number | null, value: number, limit: number, source: SourceKey) =>
+    temperatureLimit(key, where, value, limit, source, heat.plenum_K, spare);
 
-  const live = heat.positions;
-  limitsFound.push(worst(live.map((p) => temperature('film', p.index, p.film_K, part(input, p.index).zeroPowerAt_K, 'chipConvention', true))));
-  limitsFound.push(worst(live.map((p) => derating(input, heat, p, spare))));
-  limitsFound.push(worst(live.map((p) => ratedPower(input, p))));
-  limitsFound.push(worst(live.map((p) => temperature('joint', p.index, p.joint_K, limits.joint_K, 'commonPractice', true))));
-  limitsFound.push(
-    worst(
-      live.map((p) => {
-        const limit = temperature('bond', p.index, p.bond_K, bond.serviceLimit_K, 'materialHandbook', true);
-        return limit.state === 'holds' && p.bond_K > bond.glassTransition_K ? { ...limit, state: 'little' } : limit;
-      }),
-    ),
-  );
-  const plates = heat.sinks.flatMap((s) => (s ? [{ index: s.index, T_K: Math.max(s.before_K ?? 0, s.after_K ?? 0) }] : []));
-  const sheetAndTouch = (key: LimitKey, limit_K: number, source: string) =>
-    worst(plates.map((p) => temperature(key, p.index, p.T_K, limit_K, source, true)));
-  if (limits.touchable) limitsFound.push(sheetAndTouch('touch', limits.touch_K, 'iec62368'));
-  limitsFound.push(sheetAndTouch('sheet', limits.sheet_K, 'materialHandbook'));
-  limitsFound.push(temperature('exhaust', null, heat.exhaust_K, limits.exhaust_K, 'commonPractice', true));
-  limitsFound.push(
-    worst(
-      worstVolts.map((volts, index): Limit => {
-        const limit = part(input, index).elementLimit_V;
-        const loadFactor = volts > 0 ? (limit / volts) ** 2 : null;
-        return { key: 'voltage', where: index, quantity: 'voltage', value: volts, limit, margin_K: null, loadFactor, state: volts > limit ? 'fails' : volts > 0.95 * limit ? 'little' : 'holds', source: 'chipConvention', confirm: true };
-      }),
-    ),
-  );
-  if (air.stallBelow_m3PerS !== null) limitsFound.push(stall(air, air.stallBelow_m3PerS));
-  return limitsFound.filter((limit) => limit !== null).sort(byUrgency);
+  const film = worstIndex(at.length, (i) => urgency(heat, filmOf(at[i]), partAt(positions, i).zeroPowerAt_K));
+  found.push(temperature('film', film, filmOf(at[film]), partAt(positions, film).zeroPowerAt_K, 'chipConvention'));
+  found.push(worst(at.map((p) => derating(partAt(positions, p.index), heat, p, spare))));
+  found.push(worst(at.map((p) => ratedPower(partAt(positions, p.index), p))));
+  const joint = worstIndex(at.length, (i) => at[i]?.joint_K ?? 0);
+  found.push(temperature('joint', joint, at[joint]?.joint_K ?? 0, limits.joint_K, 'commonPractice'));
+  found.push(bondLimit(at, bond, temperature));
+  const plate = worstIndex(heat.sinks.length, (s) => plateOf(heat.sinks[s]));
+  const plate_K = plateOf(heat.sinks[plate]);
+  if (plate_K > 0) {
+    if (limits.touchable) found.push(temperature('touch', plate, plate_K, limits.touch_K, 'iec62368'));
+    found.push(temperature('sheet', plate, plate_K, limits.sheet_K, 'materialHandbook'));
+  }
+  found.push(temperature('exhaust', null, heat.exhaust_K, limits.exhaust_K, 'commonPractice'));
+  const volts = worstIndex(worstVolts.length, (i) => (worstVolts[i] ?? 0) / partAt(positions, i).elementLimit_V);
+  found.push(voltage(volts, worstVolts[volts] ?? 0, partAt(positions, volts).elementLimit_V));
+  if (air.stallBelow_m3PerS !== null) found.push(stall(air, air.stallBelow_m3PerS));
+  return found.filter((limit) => limit !== null).sort(byUrgency);
+}
+
+function temperatureLimit(key: LimitKey, where: number | null, value: number, limit: number, source: SourceKey, base_K: number, spare: number): Limit {
+  const loadFactor = value > base_K ? Math.max(0, (limit - base_K) / (value - base_K)) : null;
+  const state = value > limit ? 'fails' : stateOf(loadFactor, spare);
+  return { key, where, quantity: 'temperature', value, limit, margin_K: limit - value, loadFactor, state, source, confirm: true };
+}
+
+/** Share of the way from the entering air to the limit that is used up; beyond one it fails. */
+function urgency(heat: HeatOutcome, value: number, limit: number): number {
+  return limit > heat.plenum_K ? (value - heat.plenum_K) / (limit - heat.plenum_K) : value - limit + 2;
+}
+
+/** The bond holds up to its service limit, but with little to spare once it is above its glass transition. */
+function bondLimit(
+  at: readonly PositionOutcome[],
+  bond: SystemInput['bond'],
+  temperature: (key: LimitKey, where: number, value: number, limit: number, source: SourceKey) => Limit,
+): Limit {
+  const hottest = worstIndex(at.length, (i) => at[i]?.bond_K ?? 0);
+  const value = at[hottest]?.bond_K ?? 0;
+  const limit = temperature('bond', hottest, value, bond.serviceLimit_K, 'materialHandbook');
+  return limit.state === 'holds' && value > bond.glassTransition_K ? { ...limit, state: 'little' } : limit;
+}
+
+function voltage(where: number, volts: number, limit: number): Limit {
+  const loadFactor = volts > 0 ? (limit / volts) ** 2 : null;
+  const state = volts > limit ? 'fails' : volts > 0.95 * limit ? 'little' : 'holds';
+  return { key: 'voltage', where, quantity: 'voltage', value: volts, limit, margin_K: null, loadFactor, state, source: 'chipConvention', confirm: true };
 }
 
 /** The worst of all limits decides. `limits` must be sorted, most urgent first, and is never empty. */
@@ -55,13 +70,35 @@ export function judge(limits: readonly Limit[]): Verdict {
   return { state: first.state, limit: first };
 }
 
-function part(input: SystemInput, index: number) {
-  return (input.positions[index] as SystemInput['positions'][number]).part;
+function partAt(positions: SystemInput['positions'], index: number): PartInput {
+  return (positions[index] as SystemInput['positions'][number]).part;
+}
+
+function filmOf(position: PositionOutcome | undefined): number {
+  return position?.film_K ?? 0;
+}
+
+/** Hotter of the two plates of a sink; nil where there is no sink. */
+function plateOf(sink: SinkOutcome | null | undefined): number {
+  return sink ? Math.max(sink.before_K ?? 0, sink.after_K ?? 0) : 0;
+}
+
+/** Index where `measure` is largest; the first of equals. */
+function worstIndex(count: number, measure: (index: number) => number): number {
+  let at = 0;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < count; i++) {
+    const value = measure(i);
+    if (value > most) {
+      most = value;
+      at = i;
+    }
+  }
+  return at;
 }
 
 /** Derating line over terminals or air: margin to the temperature where these watts are just allowed. */
-function derating(input: SystemInput, heat: HeatOutcome, p: HeatOutcome['positions'][number], spare: number): Limit | null {
-  const chip = part(input, p.index);
+function derating(chip: PartInput, heat: HeatOutcome, p: PositionOutcome, spare: number): Limit | null {
   if (chip.deratedBy === 'film' || p.power_W <= 0) return null;
   const T_K = chip.deratedBy === 'terminals' ? p.joint_K : heat.plenum_K;
   const limit = allowedTemperature_K(Math.min(p.power_W, chip.rated_W), chip.rated_W, chip.fullPowerUpTo_K, chip.zeroPowerAt_K);
@@ -76,8 +113,7 @@ function derating(input: SystemInput, heat: HeatOutcome, p: HeatOutcome['positio
 }
 
 /** Rated power itself, for parts whose maker derates by something outside the part. */
-function ratedPower(input: SystemInput, p: HeatOutcome['positions'][number]): Limit | null {
-  const chip = part(input, p.index);
+function ratedPower(chip: PartInput, p: PositionOutcome): Limit | null {
   if (chip.deratedBy === 'film' || p.power_W <= 0) return null;
   const loadFactor = chip.rated_W / p.power_W;
   // Rated power is the maker's own figure with the maker's own reserve: reaching it is allowed.

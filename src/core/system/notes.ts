@@ -4,6 +4,7 @@ import { card as heatCapacity } from '../air/heatCapacity_JPerKgK.ts';
 import { card as moist } from '../air/moistFactor.ts';
 import { card as pressure } from '../air/standardPressure_Pa.ts';
 import { card as viscosity } from '../air/viscosity_PaS.ts';
+import { card as airNetwork } from '../airflow/parallelPassages.ts';
 import { type Card, checkRange, type Note } from '../card.ts';
 import { card as frictionApparent } from '../channel/frictionApparent.ts';
 import { card as frictionDeveloped } from '../channel/frictionDeveloped.ts';
@@ -40,7 +41,7 @@ import type { Work } from './work.ts';
 const always: readonly Card[] = [
   density, viscosity, conductivity, heatCapacity, pressure, moist,
   frictionDeveloped, frictionApparent, nusseltDeveloping, finEntrance, exit,
-  fanLaws, finBetweenPlates, warming, spreading, bond, slab, lateral, load,
+  fanLaws, airNetwork, finBetweenPlates, warming, spreading, bond, slab, lateral, load,
 ];
 
 const alwaysIds = always.map((card) => card.id);

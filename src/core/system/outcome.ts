@@ -1,4 +1,5 @@
 import type { Note } from '../card.ts';
+import type { SourceKey } from '../sources.ts';
 
 /** The whole answer of the core: one object, plain data, every number finite. */
 export type Outcome = Solved | Unsolved;
@@ -24,7 +25,7 @@ export interface Solved {
     /** Watts in minus watts carried away, relative to the watts in. */
     readonly heat: number;
     readonly iterations: number;
-    /** Kelvin that the last iteration still moved the temperature that moved most. */
+    /** Kelvin that temperatures may still be off, foretold from the last two iterations. */
     readonly moved_K: number;
   };
 }
@@ -149,7 +150,7 @@ export interface Limit {
   readonly loadFactor: number | null;
   readonly state: LimitState;
   /** Bibliography key of the limit, and whether its value still has to be confirmed by the user. */
-  readonly source: string;
+  readonly source: SourceKey;
   readonly confirm: boolean;
 }
 

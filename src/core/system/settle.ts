@@ -7,9 +7,10 @@ import type { Unsolved } from './outcome.ts';
 import { updateSinkHeat } from './sinkHeat.ts';
 import { spreadAir, type Work } from './work.ts';
 
-/** Temperatures may still move by this much when the coupling stops. */
+/** Temperatures may still move by this much when the coupling stops, as the last two changes foretell. */
 const tolerance_K = 2e-10;
-const flowTolerance = 1e-12;
+/** Relative change of the flows in the step before; Newton squares it, so what remains is rounding. */
+const flowTolerance = 1e-8;
 const mostIterations = 60;
 const mostPasses = 80;
 const notConverged: Unsolved = { ok: false, reason: 'notConverged', details: {} };
@@ -29,8 +30,9 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
 function settleTogether(work: Work, start_kgPerS: number): Unsolved | null {
   firstFlows(work, start_kgPerS);
   updateAir(work);
-  const first = solveNetwork(work.path, work.flow, -1, 1e-3);
+  const first = solveNetwork(work.path, work.flow, -1, 1e-2);
   if (!first.converged) return notConverged;
+  let before_K = Number.POSITIVE_INFINITY;
   let flowChange = 1;
   for (let iteration = 1; iteration <= mostIterations; iteration++) {
     work.iterations = iteration;
@@ -38,13 +40,20 @@ function settleTogether(work: Work, start_kgPerS: number): Unsolved | null {
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
     if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
     updateAir(work);
-    work.moved_K = moved_K;
-    if (moved_K < tolerance_K && flowChange < flowTolerance) return null;
+    work.moved_K = remaining_K(moved_K, before_K);
+    if (work.moved_K < tolerance_K && flowChange < flowTolerance) return null;
+    before_K = moved_K;
     const relax = iteration > 25 ? 0.5 : 1;
     flowChange = gradientStep(work.path, work.flow, -1, relax) / largestFlow(work.flow);
     if (!Number.isFinite(flowChange)) return notConverged;
   }
   return notConverged;
+}
+
+/** What a sequence of shrinking changes still has to go, taken as geometric; never less than rounding moves anyway. */
+function remaining_K(moved_K: number, before_K: number): number {
+  if (moved_K < 1e-12) return moved_K;
+  return moved_K < 0.5 * before_K && Number.isFinite(before_K) ? (moved_K * moved_K) / (before_K - moved_K) : moved_K;
 }
 
 /**
@@ -101,7 +110,7 @@ function firstFlows(work: Work, start_kgPerS: number): void {
 function heatStep(work: Work): number {
   const { input, bank, path, flow, heat } = work;
   const { network } = heat;
-  const { G_WPerK, T_K } = network;
+  const { G_WPerK, rise_K } = network;
   const { factors, sink } = input;
   const fanFlow = flow.massFlow[path.fanLink] as number;
   const before = work.before_K;
@@ -125,11 +134,11 @@ function heatStep(work: Work): number {
     setContact(work, nodes.secondContact);
   }
 
-  before.set(T_K);
+  before.set(rise_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
   let moved = 0;
-  for (let i = 0; i < T_K.length; i++) {
-    const d = Math.abs((T_K[i] as number) - (before[i] as number));
+  for (let i = 0; i < rise_K.length; i++) {
+    const d = Math.abs((rise_K[i] as number) - (before[i] as number));
     if (d > moved) moved = d;
   }
   return moved;
@@ -155,7 +164,7 @@ function updateAir(work: Work, share = 1): void {
   for (let s = 0; s < heat.sinks.length; s++) {
     const nodes = heat.sinks[s];
     if (!nodes) continue;
-    const rise_K = heat.network.T_K[nodes.air] as number;
+    const rise_K = heat.network.rise_K[nodes.air] as number;
     carried_W += (heat.network.G_WPerK[nodes.carry] as number) * rise_K;
     const air = work.inSink[s] as AirProperties;
     airProperties(air, air.T_K + share * (work.plenum_K + rise_K - air.T_K), p_Pa, moist);
@@ -170,6 +179,6 @@ function updateAir(work: Work, share = 1): void {
 
 function hottest_K(work: Work): number {
   let most_K = 0;
-  for (const rise_K of work.heat.network.T_K) if (rise_K > most_K) most_K = rise_K;
+  for (const rise_K of work.heat.network.rise_K) if (rise_K > most_K) most_K = rise_K;
   return work.plenum_K + most_K;
 }

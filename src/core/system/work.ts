@@ -38,7 +38,7 @@ export interface Work {
   carried_W: number;
   cp_JPerKgK: number;
   iterations: number;
-  /** Largest change of a temperature in the last iteration. */
+  /** Kelvin that temperatures may still be off, foretold from the last two iterations. */
   moved_K: number;
 }
 

@@ -1,6 +1,6 @@
 import { readCsv, readNumber } from '../../io/csv.ts';
-import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { getAt } from '../../model/path.ts';
+import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
 import { CellBox } from './CellBox.tsx';
@@ -70,7 +70,11 @@ export function CurveEditor({ list, heading, help }: Props) {
                   />
                 </td>
                 <td className={styles.acts}>
-                  <Button small aria-label={`Add a point after point ${row + 1}`} onClick={() => addPoint(list, row)}>
+                  <Button
+                    small
+                    aria-label={`Add a point after point ${row + 1}`}
+                    onClick={() => addPoint(list, row)}
+                  >
                     <Glyph name="add" />
                   </Button>
                   <Button small aria-label={`Remove point ${row + 1}`} onClick={() => removePoint(list, row)}>

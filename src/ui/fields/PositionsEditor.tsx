@@ -105,7 +105,11 @@ function PositionRow({ index, withWatts }: { readonly index: number; readonly wi
         </td>
       )}
       <td className={styles.acts}>
-        <Button small aria-label={`Make all like resistor ${index + 1}`} onClick={() => setAllPositions(position)}>
+        <Button
+          small
+          aria-label={`Make all like resistor ${index + 1}`}
+          onClick={() => setAllPositions(position)}
+        >
           <Glyph name="likeThis" />
         </Button>
         <Button small aria-label={`Duplicate resistor ${index + 1}`} onClick={() => duplicatePosition(index)}>

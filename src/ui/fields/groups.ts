@@ -20,8 +20,7 @@ const always = (...paths: string[]): GroupField[] => paths.map((path) => ({ path
 const only = (when: (design: Design) => boolean, ...paths: string[]): GroupField[] =>
   paths.map((path) => ({ path, when }));
 
-const hasVolts = ({ load }: Design) =>
-  ['seriesVolts', 'parallelVolts', 'switched'].includes(load.excitation);
+const hasVolts = ({ load }: Design) => ['seriesVolts', 'parallelVolts', 'switched'].includes(load.excitation);
 const hasAmps = ({ load }: Design) => ['seriesAmps', 'parallelAmps'].includes(load.excitation);
 const hasSupply = ({ load }: Design) => load.excitation !== 'wattsEach';
 const hasBaffle = ({ baffle }: Design) => baffle.fitted;
@@ -89,7 +88,12 @@ export const fieldGroups: readonly FieldGroup[] = [
     ),
     lists: ['fan.curve'],
   },
-  { part: 'neck', title: 'Neck-down', fields: always('plenum.neckLength_m', 'plenum.neckAngle_rad'), lists: [] },
+  {
+    part: 'neck',
+    title: 'Neck-down',
+    fields: always('plenum.neckLength_m', 'plenum.neckAngle_rad'),
+    lists: [],
+  },
   { part: 'plenum', title: 'Plenum', fields: always('plenum.height_m'), lists: [] },
   {
     part: 'baffle',

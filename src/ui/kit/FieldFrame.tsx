@@ -20,7 +20,16 @@ export function noteIdOf(id: string): string {
 }
 
 /** Label, control, and below them one place for help or, instead of it, for what is wrong: nothing moves when it changes. */
-export function FieldFrame({ id, label, unit, help, problem, warning = null, tall = false, children }: Props) {
+export function FieldFrame({
+  id,
+  label,
+  unit,
+  help,
+  problem,
+  warning = null,
+  tall = false,
+  children,
+}: Props) {
   const message = problem ?? warning;
   const state = problem !== null ? 'problem' : warning !== null ? 'warning' : 'help';
   return (

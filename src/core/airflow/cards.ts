@@ -1,0 +1,3 @@
+import { card as airNetwork } from './parallelPassages.ts';
+
+export const cards = [airNetwork] as const;

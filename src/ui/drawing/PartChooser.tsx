@@ -1,0 +1,37 @@
+import type { PartId } from '../../report/drawing.ts';
+import { fieldGroups, partOf } from '../fields/groups.ts';
+import styles from './PartChooser.module.css';
+import { partNumber } from './partNumbers.ts';
+
+interface Props {
+  readonly selected: PartId;
+  readonly onSelect: (part: PartId) => void;
+  /** Places of what is wrong; their parts are marked. */
+  readonly wrong: readonly string[];
+}
+
+/** The list of items under the drawing, with what cannot be drawn; one stop for the keyboard, arrows go along it. */
+export function PartChooser({ selected, onSelect, wrong }: Props) {
+  const wrongParts = new Set(wrong.map(partOf));
+  return (
+    <fieldset className={styles.list}>
+      <legend className="unseen">Part to edit</legend>
+      {fieldGroups.map(({ part, title }) => (
+        <label key={part} className={styles.item} data-wrong={wrongParts.has(part)}>
+          <input
+            type="radio"
+            name="part"
+            className="unseen"
+            checked={part === selected}
+            onChange={() => onSelect(part)}
+          />
+          <span className={styles.number} aria-hidden="true">
+            {partNumber(part) ?? '·'}
+          </span>
+          {title}
+          {wrongParts.has(part) && <span className="unseen">, has an entry to mend</span>}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

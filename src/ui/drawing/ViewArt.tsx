@@ -1,0 +1,70 @@
+import type { CSSProperties } from 'react';
+import type { PartId } from '../../report/drawing.ts';
+import type { PlacedShape, PlacedView } from './geometry.ts';
+import styles from './ViewArt.module.css';
+
+interface Props {
+  readonly view: PlacedView;
+  readonly selected: PartId;
+  /** Prefix of the ids of the hatches. */
+  readonly hatch: string;
+}
+
+const solid: readonly string[] = ['side', 'end'];
+
+/** One view: surfaces, air, parts in the way of the air, measures. */
+export function ViewArt({ view, selected, hatch }: Props) {
+  const shape = (placed: PlacedShape) => (
+    <path
+      key={placed.key}
+      d={placed.d}
+      className={styles.shape}
+      data-part={placed.part}
+      data-role={placed.role}
+      data-chosen={placed.part === selected}
+      data-off={placed.off}
+      data-warm={placed.warmth !== null}
+      style={warmthStyle(placed.warmth)}
+      {...(placed.role === 'wall' || placed.role === 'baffle' ? { fill: `url(#${hatch}-cut)` } : {})}
+    >
+      {placed.hint !== null && <title>{placed.hint}</title>}
+    </path>
+  );
+  const isBack = ({ role }: PlacedShape) => ['plenum', 'neck', 'fins', 'fanOpening'].includes(role);
+  return (
+    <g>
+      {view.shapes.filter(isBack).map(shape)}
+      {view.streams.map(({ key, kind, d, width, tip }) => (
+        <g key={key} className={styles.stream} data-kind={kind}>
+          <path
+            d={d}
+            strokeWidth={width}
+            {...(solid.includes(kind) ? { stroke: `url(#${hatch}-slip)` } : {})}
+          />
+          {tip !== null && kind !== 'between' && <path d={tip} className={styles.tip} />}
+        </g>
+      ))}
+      {view.shapes.filter((placed) => !isBack(placed)).map(shape)}
+      {view.lines.map(({ key, d }) => (
+        <path key={key} d={d} className={styles.rule} />
+      ))}
+      {view.texts.map(({ key, x, y, text, anchor, turned, strong }) => (
+        <text
+          key={key}
+          x={x}
+          y={y}
+          textAnchor={anchor}
+          className={styles.text}
+          data-strong={strong}
+          {...(turned ? { transform: `rotate(-90 ${x} ${y})` } : {})}
+        >
+          {text}
+        </text>
+      ))}
+    </g>
+  );
+}
+
+function warmthStyle(warmth: number | null): CSSProperties {
+  return (warmth === null ? {} : { '--warmth': warmth.toFixed(3) }) as CSSProperties;
+}

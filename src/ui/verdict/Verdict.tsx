@@ -1,0 +1,19 @@
+import type { Report } from '../../report/types.ts';
+import { Glyph } from '../kit/Glyph.tsx';
+import styles from './Verdict.module.css';
+
+/** The answer in a word and a sentence; on a phone it stays in view while the rest scrolls. */
+export function Verdict({ report, stale }: { readonly report: Report; readonly stale: boolean }) {
+  const { state, word, sentence } = report.verdict;
+  return (
+    <div className={styles.verdict} data-state={state} data-stale={stale}>
+      <span className={styles.mark}>
+        <Glyph name={state} />
+      </span>
+      <p>
+        <b>{word}</b>
+        <span className={styles.sentence}>{sentence}</span>
+      </p>
+    </div>
+  );
+}
