@@ -2,8 +2,8 @@ import type { Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import type { Box, DrawingShape, PartId, ShapeRole, Spot } from './drawing.ts';
 import type { Layout } from './drawingLayout.ts';
-import { quantity } from './format.ts';
 import type { UnitSystem } from './types.ts';
+import { temperature as temperatureWords } from './words.ts';
 
 type Extra = Partial<Omit<DrawingShape, 'part' | 'role' | 'box'>>;
 
@@ -241,6 +241,6 @@ function warmthOf(design: Design, solved: Solved | null, system: UnitSystem) {
   return (T_K: number | null): Extra => {
     if (T_K === null || solved === null) return {};
     const share = (T_K - solved.heat.room_K) / Math.max(1, limit_K - solved.heat.room_K);
-    return { temperature: quantity(T_K, 'temperature', system), warmth: Math.min(1, Math.max(0, share)) };
+    return { temperature: temperatureWords(T_K, system), warmth: Math.min(1, Math.max(0, share)) };
   };
 }

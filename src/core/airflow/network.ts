@@ -38,19 +38,28 @@ export interface AirState {
 
 export function createAirState(network: AirNetwork): AirState {
   const links = network.links.length;
-  const free = network.nodeCount - 1;
+  const { nodeCount } = network;
+  const free = nodeCount - 1;
+  // One block of memory for all: a dozen small allocations would cost more than a step of the solver.
+  const block = new ArrayBuffer(8 * (7 * links + 2 * nodeCount + free * (free + 1)));
+  let used = 0;
+  const take = (length: number) => {
+    const part = new Float64Array(block, used, length);
+    used += 8 * length;
+    return part;
+  };
   return {
-    massFlow: new Float64Array(links),
-    rho: new Float64Array(links),
-    mu: new Float64Array(links),
-    lift: new Float64Array(links),
-    head: new Float64Array(network.nodeCount),
-    drop: new Float64Array(links),
-    slope: new Float64Array(links),
-    residual: new Float64Array(links),
-    matrix: new Float64Array(free * free),
-    rhs: new Float64Array(free),
-    feed: new Float64Array(network.nodeCount),
+    massFlow: take(links),
+    rho: take(links),
+    mu: take(links),
+    lift: take(links),
+    head: take(nodeCount),
+    drop: take(links),
+    slope: take(links),
+    residual: take(links),
+    matrix: take(free * free),
+    rhs: take(free),
+    feed: take(nodeCount),
   };
 }
 

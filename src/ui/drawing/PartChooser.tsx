@@ -25,9 +25,11 @@ export function PartChooser({ selected, onSelect, wrong }: Props) {
             checked={part === selected}
             onChange={() => onSelect(part)}
           />
-          <span className={styles.number} aria-hidden="true">
-            {partNumber(part) ?? '·'}
-          </span>
+          {partNumber(part) !== null && (
+            <span className={styles.number} aria-hidden="true">
+              {partNumber(part)}
+            </span>
+          )}
           {title}
           {wrongParts.has(part) && <span className="unseen">, has an entry to mend</span>}
         </label>

@@ -10,7 +10,8 @@ interface Props {
   readonly hatch: string;
 }
 
-const solid: readonly string[] = ['side', 'end'];
+/** Told from the fins' air by more than colour; the leak and the air past the chips are dashed in the style sheet. */
+const hatched: readonly string[] = ['side', 'end'];
 
 /** One view: surfaces, air, parts in the way of the air, measures. */
 export function ViewArt({ view, selected, hatch }: Props) {
@@ -34,12 +35,13 @@ export function ViewArt({ view, selected, hatch }: Props) {
   return (
     <g>
       {view.shapes.filter(isBack).map(shape)}
-      {view.streams.map(({ key, kind, d, width, tip }) => (
+      {view.streams.map(({ key, kind, trunk, branch, width, tip }) => (
         <g key={key} className={styles.stream} data-kind={kind}>
+          <path d={trunk} strokeWidth={width} className={styles.trunk} />
           <path
-            d={d}
+            d={branch}
             strokeWidth={width}
-            {...(solid.includes(kind) ? { stroke: `url(#${hatch}-slip)` } : {})}
+            {...(hatched.includes(kind) ? { stroke: `url(#${hatch}-slip)` } : {})}
           />
           {tip !== null && kind !== 'between' && <path d={tip} className={styles.tip} />}
         </g>

@@ -32,7 +32,9 @@ export interface PlacedShape {
 export interface PlacedStream {
   readonly key: string;
   readonly kind: Stream['kind'];
-  readonly d: string;
+  /** Where it is one with the others, and where it goes its own way. */
+  readonly trunk: string;
+  readonly branch: string;
   readonly width: number;
   readonly tip: string | null;
 }
@@ -183,12 +185,22 @@ function placeShape(shape: DrawingShape, place: Place, perMetre: number, key: st
 
 function placeStream({ id, kind, points, width_m }: Stream, place: Place, perMetre: number): PlacedStream {
   const corners = points.map(place);
-  const end = corners.at(-1);
   const width = round(Math.max(1, width_m * perMetre));
+  const pairs = corners.slice(1).map((to, i) => [corners[i] as Corner, to] as const);
+  const isLevel = ([from, to]: readonly [Corner, Corner]) => Math.abs(from.y - to.y) < 0.01;
+  const end = corners.at(-1);
   return {
     key: id,
     kind,
-    d: pathOf(corners),
+    // The trunk reaches past the middle of its branch, so that the corner is filled.
+    trunk: pairs
+      .filter(isLevel)
+      .map(([from, to]) => pathOf([from, { x: to.x + (Math.sign(to.x - from.x) * width) / 2, y: to.y }]))
+      .join(''),
+    branch: pairs
+      .filter((pair) => !isLevel(pair))
+      .map(pathOf)
+      .join(''),
     width,
     tip: end === undefined ? null : arrowHead(end, Math.max(2.5, width * 0.7)),
   };
@@ -217,7 +229,7 @@ function placeDimension(dimension: Dimension, view: DrawingView, place: Place): 
   const ends = [place(dimension.from), place(dimension.to)] as const;
   const upright = Math.abs(ends[0].x - ends[1].x) < 0.01;
   const left = dimension.side === 'left';
-  const edge = left ? place(view.bounds).x - 6 : place({ ...dimension.from }).x + offset;
+  const edge = left ? place(extentOf(view)).x - 4 : place({ ...dimension.from }).x + offset;
   const [from, to] = ends.map(({ x, y }) => (upright ? { x: edge, y } : { x, y: y + offset })) as [
     Corner,
     Corner,
@@ -282,7 +294,7 @@ function filmTexts(view: DrawingView, place: Place, y: number): PlacedText[] {
   const last = placed.at(-1);
   if (first === undefined || last === undefined || first.chip.temperature === null) return [];
   const pitch = placed.length > 1 ? (last.x - first.x) / (placed.length - 1) : 99;
-  const every = Math.ceil(28 / pitch);
+  const every = Math.ceil(24 / pitch);
   const peak = placed.findIndex(({ chip }) => chip.warmth === hottest);
   const numbers = placed.flatMap(({ chip, x }, index) => {
     if ((index - peak) % every !== 0) return [];
@@ -345,7 +357,7 @@ const tips: Partial<Record<PartId, { readonly pick: number; readonly u: number; 
   neck: { pick: 0, u: 0.5, v: 0.72 },
   plenum: { pick: 0, u: 0.3, v: 0.85 },
   baffle: { pick: 0, u: 0.985, v: 0.5 },
-  sinks: { pick: 0.2, u: 0.5, v: 0.3 },
+  sinks: { pick: 0.2, u: 0.25, v: 0.3 },
   resistors: { pick: 0.4, u: 0.5, v: 0.1 },
   bonds: { pick: 0.55, u: 0.5, v: 0.15 },
   secondFace: { pick: 0.8, u: 0.5, v: 0.15 },

@@ -12,7 +12,8 @@ export function Verdict({ report, stale }: { readonly report: Report; readonly s
       </span>
       <p>
         <b>{word}</b>
-        <span className={styles.sentence}>{sentence}</span>
+        {/* The sentence begins with the word, which stands above it already. */}
+        <span className={styles.sentence}>{sentence.slice(word.length).replace(/^:\s*/, '')}</span>
       </p>
     </div>
   );
