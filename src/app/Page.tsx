@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
@@ -20,6 +20,7 @@ import styles from './Page.module.css';
 import { useDesignFiles } from './useDesignFiles.ts';
 import { useGoTo } from './useGoTo.ts';
 import { useReport } from './useReport.ts';
+import { useSettled } from './useSettled.ts';
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
 export function Page() {
@@ -29,8 +30,10 @@ export function Page() {
   const { selectPart } = useActions();
   const files = useDesignFiles();
   const goTo = useGoTo();
-  // Typing goes first: fields, drawing and verdict at once, charts as soon as there is time.
-  const settled = useDeferredValue(report);
+  // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
+  const settled = useSettled(report);
+  const questions = useMemo(() => <Questions report={settled} />, [settled]);
+  const sheet = useMemo(() => <Sheet report={settled} />, [settled]);
   useKeeping();
   return (
     <>
@@ -60,9 +63,7 @@ export function Page() {
             <WillItHold report={report} />
           </div>
         </div>
-        <div className={styles.questions}>
-          <Questions report={settled} />
-        </div>
+        <div className={styles.questions}>{questions}</div>
       </main>
       <footer className={styles.footer}>
         Computed in this browser; nothing you type leaves it. A computation does not replace a test of the
@@ -71,7 +72,7 @@ export function Page() {
       <Announcer sentence={report.verdict.sentence} />
       <DropTarget onFile={(file) => void files.open(file)} />
       <FileDialogs files={files} />
-      <Sheet report={report} />
+      {sheet}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 // zod probes `new Function` otherwise, which a strict content policy reports as a violation.
 z.config({ jitless: true });
@@ -10,17 +10,27 @@ export interface FieldMeta {
   readonly usual?: readonly [low: number, high: number];
 }
 
+/** Puts a field's words beside its schema, where the form, the messages and the JSON Schema find them. */
+function say<T extends z.core.$ZodType>(schema: T, meta: FieldMeta): T {
+  z.globalRegistry.add(schema, { ...meta });
+  return schema;
+}
+
+function rows<T extends z.core.$ZodType>(row: T, least: number, most: number) {
+  return z.array(row).check(z.minLength(least), z.maxLength(most));
+}
+
 function number(
   hard: readonly [number, number],
   title: string,
   description: string,
   usual?: readonly [number, number],
 ) {
-  return z
-    .number()
-    .min(hard[0])
-    .max(hard[1])
-    .meta({ title, description, ...(usual ? { usual } : {}) });
+  return say(z.number().check(z.minimum(hard[0]), z.maximum(hard[1])), {
+    title,
+    description,
+    ...(usual ? { usual } : {}),
+  });
 }
 
 function count(
@@ -29,15 +39,15 @@ function count(
   description: string,
   usual?: readonly [number, number],
 ) {
-  return z
-    .int()
-    .min(hard[0])
-    .max(hard[1])
-    .meta({ title, description, ...(usual ? { usual } : {}) });
+  return say(z.int().check(z.minimum(hard[0]), z.maximum(hard[1])), {
+    title,
+    description,
+    ...(usual ? { usual } : {}),
+  });
 }
 
 function flag(title: string, description: string) {
-  return z.boolean().meta({ title, description });
+  return say(z.boolean(), { title, description });
 }
 
 function choice<const T extends readonly [string, ...string[]]>(
@@ -45,11 +55,11 @@ function choice<const T extends readonly [string, ...string[]]>(
   title: string,
   description: string,
 ) {
-  return z.enum(options).meta({ title, description });
+  return say(z.enum(options), { title, description });
 }
 
 function text(longest: number, title: string, description: string) {
-  return z.string().max(longest).meta({ title, description });
+  return say(z.string().check(z.maxLength(longest)), { title, description });
 }
 
 const point = z.strictObject({
@@ -170,8 +180,8 @@ export const designSchema = z.strictObject({
       'Take for every resistor the most watts its tolerance and the supply’s allow.',
     ),
   }),
-  parts: z.array(part).min(1).max(32),
-  positions: z.array(position).min(1).max(64),
+  parts: rows(part, 1, 32),
+  positions: rows(position, 1, 64),
   sink: z.strictObject({
     material: text(60, 'Alloy', 'For the sheet; the conductivity counts.'),
     k_WPerMK: number(
@@ -273,7 +283,7 @@ export const designSchema = z.strictObject({
     opening_m: number([0.008, 1], 'Opening', 'Diameter that the air passes.', [0.022, 0.14]),
     hub_m: number([0, 0.9], 'Hub', 'Diameter of the hub.', [0.01, 0.06]),
     depth_m: number([0.003, 0.5], 'Depth', 'Of the frame.', [0.01, 0.04]),
-    curve: z.array(point).min(2).max(200).meta({
+    curve: say(rows(point, 2, 200), {
       title: 'Fan curve',
       description:
         'Static pressure over flow at rated voltage and 1.2 kg/m³, from shut-off to free delivery.',
@@ -349,17 +359,17 @@ export const designSchema = z.strictObject({
     ),
   }),
   outlet: grille('Outlet grille'),
-  extras: z
-    .array(
-      z.strictObject({
-        name: text(60, 'Name', 'What it is.'),
-        place: choice(['inlet', 'plenum', 'outlet'], 'Place', 'Where along the air’s way.'),
-        loss: number([0, 1e4], 'Loss coefficient', 'On the velocity in the area given.', [0.1, 20]),
-        area_m2: number([1e-6, 1], 'Area', 'That the coefficient belongs to.', [1e-4, 0.05]),
-        points: z.array(point).max(100),
-      }),
-    )
-    .max(16),
+  extras: rows(
+    z.strictObject({
+      name: text(60, 'Name', 'What it is.'),
+      place: choice(['inlet', 'plenum', 'outlet'], 'Place', 'Where along the air’s way.'),
+      loss: number([0, 1e4], 'Loss coefficient', 'On the velocity in the area given.', [0.1, 20]),
+      area_m2: number([1e-6, 1], 'Area', 'That the coefficient belongs to.', [1e-4, 0.05]),
+      points: rows(point, 0, 100),
+    }),
+    0,
+    16,
+  ),
   limits: z.strictObject({
     joint_K: number(
       [300, 600],

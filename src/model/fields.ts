@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 import { designSchema, type FieldMeta } from './design.ts';
 import { type Path, patternOf } from './path.ts';
 import { type Dimension, dimensionOfKey } from './say.ts';
@@ -73,15 +73,15 @@ function walk(): Walked {
   const fields = new Map<string, Field>();
   const rows = new Map<string, { least: number; most: number }>();
   const visit = (schema: z.core.$ZodType, pattern: string): void => {
-    const node = schema as z.ZodType;
-    if (isObject(node)) {
-      for (const [key, child] of Object.entries(node.shape))
+    const { def } = (schema as z.core.$ZodTypes)._zod;
+    if (def.type === 'object') {
+      for (const [key, child] of Object.entries(def.shape))
         visit(child, pattern === '' ? key : `${pattern}.${key}`);
-    } else if (isArray(node)) {
-      rows.set(pattern, rowBounds(node));
-      visit(node.element, `${pattern}[]`);
+    } else if (def.type === 'array') {
+      rows.set(pattern, boundsOf(schema));
+      visit(def.element, `${pattern}[]`);
     } else {
-      const field = describe(node, pattern);
+      const field = describe(schema as z.core.$ZodTypes, pattern);
       if (field !== null) fields.set(pattern, field);
     }
   };
@@ -89,50 +89,39 @@ function walk(): Walked {
   return { fields, rows };
 }
 
-function describe(node: z.ZodType, pattern: string): Field | null {
-  const meta = node.meta() as FieldMeta | undefined;
+function describe(schema: z.core.$ZodTypes, pattern: string): Field | null {
+  const meta = z.globalRegistry.get(schema) as FieldMeta | undefined;
   if (meta === undefined) return null;
   const base = { pattern, label: meta.title, help: meta.description };
-  if (isNumber(node)) {
-    const bounds = { hard: [node.minValue ?? 0, node.maxValue ?? 0] as const, usual: meta.usual ?? null };
-    if (node.format === 'safeint') return { ...base, ...bounds, kind: 'count' };
-    return { ...base, ...bounds, kind: 'quantity', dimension: dimensionOfKey(lastKey(pattern)) };
+  const { def } = schema._zod;
+  const bounds = boundsOf(schema);
+  switch (def.type) {
+    case 'number': {
+      const number = { ...base, hard: [bounds.least, bounds.most] as const, usual: meta.usual ?? null };
+      if ('format' in def) return { ...number, kind: 'count' };
+      return { ...number, kind: 'quantity', dimension: dimensionOfKey(lastKey(pattern)) };
+    }
+    case 'string':
+      return { ...base, kind: 'text', longest: bounds.most };
+    case 'enum':
+      return { ...base, kind: 'choice', options: Object.values(def.entries).map(String) };
+    default:
+      return { ...base, kind: 'flag' };
   }
-  if (isText(node)) return { ...base, kind: 'text', longest: node.maxLength ?? 0 };
-  if (isChoice(node)) return { ...base, kind: 'choice', options: node.options.map(String) };
-  return { ...base, kind: 'flag' };
 }
 
 function lastKey(pattern: string): string {
   return pattern.slice(pattern.lastIndexOf('.') + 1);
 }
 
-function rowBounds(node: z.ZodArray): { least: number; most: number } {
+/** Least and most of a number, a text's length or a list's rows, as the checks of its schema say. */
+function boundsOf(schema: z.core.$ZodType): { least: number; most: number } {
   const bounds = { least: 0, most: Number.POSITIVE_INFINITY };
-  for (const check of node.def.checks ?? []) {
-    const { def } = check._zod as { def: { check: string; minimum?: number; maximum?: number } };
-    if (def.check === 'min_length' && def.minimum !== undefined) bounds.least = def.minimum;
-    if (def.check === 'max_length' && def.maximum !== undefined) bounds.most = def.maximum;
+  for (const { _zod } of schema._zod.def.checks ?? []) {
+    const def = _zod.def as { check: string; value?: number; minimum?: number; maximum?: number };
+    if (def.check === 'greater_than' || def.check === 'min_length')
+      bounds.least = def.value ?? def.minimum ?? 0;
+    if (def.check === 'less_than' || def.check === 'max_length') bounds.most = def.value ?? def.maximum ?? 0;
   }
   return bounds;
-}
-
-function isObject(node: z.ZodType): node is z.ZodObject {
-  return node.def.type === 'object';
-}
-
-function isArray(node: z.ZodType): node is z.ZodArray {
-  return node.def.type === 'array';
-}
-
-function isNumber(node: z.ZodType): node is z.ZodNumber {
-  return node.def.type === 'number';
-}
-
-function isText(node: z.ZodType): node is z.ZodString {
-  return node.def.type === 'string';
-}
-
-function isChoice(node: z.ZodType): node is z.ZodEnum {
-  return node.def.type === 'enum';
 }

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { designSchema } from './design.ts';
 
 /** JSON Schema (draft 2020-12) of the design file, made from the schema that the program itself reads by. */

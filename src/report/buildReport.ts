@@ -1,5 +1,6 @@
 import type { Card } from '../core/card.ts';
-import { cards } from '../core/cards.ts';
+import { systemCards } from '../core/system/methods.ts';
+import { modelAssumptions } from '../core/system/modelAssumptions.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
 import { systemCurves } from '../core/system/solveSystem.ts';
 import type { Design } from '../model/design.ts';
@@ -51,14 +52,14 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     computed: solved ? computedWords(solved, used.length) : '',
     methods: methodRows(used, bibliography, system),
     sources: bibliography.rows,
-    assumptions: assumptionRows(used),
+    assumptions: assumptionRows(used, solved ? modelAssumptions : []),
     drawing: buildDrawing(design, outcome, system),
   };
 }
 
 function usedCards(solved: Solved | null): Card[] {
   const ids = new Set(solved?.used ?? []);
-  return cards.filter((card) => ids.has(card.id));
+  return systemCards.filter((card) => ids.has(card.id));
 }
 
 function titleBlock(design: Design, { date = '' }: ReportPrefs): TitleBlock {

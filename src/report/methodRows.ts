@@ -26,8 +26,9 @@ export function methodRows(
   });
 }
 
-export function assumptionRows(cards: readonly Card[]): AssumptionRow[] {
-  const used = new Set(cards.flatMap((card) => card.assumes));
+/** What the methods of one answer take for granted, and what the model itself does, in one order. */
+export function assumptionRows(cards: readonly Card[], ofModel: readonly AssumptionKey[]): AssumptionRow[] {
+  const used = new Set([...cards.flatMap((card) => card.assumes), ...ofModel]);
   return (Object.keys(assumptions) as AssumptionKey[])
     .filter((key) => used.has(key))
     .map((key) => ({ key, ...assumptions[key] }));

@@ -1,5 +1,5 @@
 import type { Note, NoteCode, Severity } from '../core/card.ts';
-import { cards } from '../core/cards.ts';
+import { systemCards } from '../core/system/methods.ts';
 import { plain } from './format.ts';
 import type { NoteRow, UnitSystem } from './types.ts';
 import { variableText, variableWords } from './variables.ts';
@@ -83,7 +83,7 @@ function wordNotes(group: readonly Note[], system: UnitSystem): string {
     low: show(note.low),
     high: show(note.high),
     variable: variableWords(variable),
-    method: cards.find((card) => card.id === note.card)?.title ?? note.card ?? '',
+    method: systemCards.find((card) => card.id === note.card)?.title ?? note.card ?? '',
   });
 }
 

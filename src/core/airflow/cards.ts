@@ -1,3 +1,3 @@
-import { card as airNetwork } from './parallelPassages.ts';
+import { card as airNetwork } from './firstShare.ts';
 
 export const cards = [airNetwork] as const;

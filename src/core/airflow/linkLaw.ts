@@ -40,7 +40,13 @@ const pair = new Float64Array(2);
  * Pressure drop of one link and its derivative by mass flow, written to `out[0]` (Pa) and `out[1]` (Pa·s/kg).
  * Odd and rising in flow for every law but the fan's. Allocates nothing.
  */
-export function linkDrop(out: Float64Array, law: LinkLaw, massFlow_kgPerS: number, rho_kgPerM3: number, mu_PaS: number): void {
+export function linkDrop(
+  out: Float64Array,
+  law: LinkLaw,
+  massFlow_kgPerS: number,
+  rho_kgPerM3: number,
+  mu_PaS: number,
+): void {
   switch (law.kind) {
     case 'loss': {
       const perFlow = 1 / (rho_kgPerM3 * law.area_m2);
@@ -49,12 +55,22 @@ export function linkDrop(out: Float64Array, law: LinkLaw, massFlow_kgPerS: numbe
       const speed = Math.sqrt(v * v + v0 * v0);
       const half = 0.5 * rho_kgPerM3 * law.loss;
       out[0] = half * v * speed;
-      out[1] = (half * (speed + (v * v) / speed)) * perFlow;
+      out[1] = half * (speed + (v * v) / speed) * perFlow;
       return;
     }
     case 'channels': {
       const perFlow = 1 / (rho_kgPerM3 * law.gap_m * law.height_m * law.count);
-      passageDrop(out, massFlow_kgPerS * perFlow, rho_kgPerM3, mu_PaS, law.gap_m, law.height_m, law.length_m, law.loss, law.frictionFactor);
+      passageDrop(
+        out,
+        massFlow_kgPerS * perFlow,
+        rho_kgPerM3,
+        mu_PaS,
+        law.gap_m,
+        law.height_m,
+        law.length_m,
+        law.loss,
+        law.frictionFactor,
+      );
       out[1] = (out[1] as number) * perFlow;
       return;
     }

@@ -90,7 +90,8 @@ export function gradientStep(network: AirNetwork, state: AirState, imposed: numb
       const d = Math.abs(s) > leastSlope ? s : leastSlope;
       // What the link lacks at the present flows and heads; from here on only corrections are solved for, so that a wide
       // opening behind a tight one does not lose its flow in the rounding of the large pressures.
-      const lack = (law[0] as number) - (lift[i] as number) - (head[link.from] as number) + (head[link.to] as number);
+      const lack =
+        (law[0] as number) - (lift[i] as number) - (head[link.from] as number) + (head[link.to] as number);
       drop[i] = law[0] as number;
       slope[i] = d;
       residual[i] = lack;
@@ -118,7 +119,8 @@ export function gradientStep(network: AirNetwork, state: AirState, imposed: numb
     const size = Math.abs(step);
     if (size > change) change = size;
   }
-  for (let node = 0; node < free; node++) head[node + 1] = (head[node + 1] as number) + relax * (rhs[node] as number);
+  for (let node = 0; node < free; node++)
+    head[node + 1] = (head[node + 1] as number) + relax * (rhs[node] as number);
   return change;
 }
 
@@ -131,7 +133,12 @@ export interface NetworkResult {
  * Flows and heads of a network at the densities and viscosities in `state`, from the flows already there.
  * Global gradient method (Todini & Pilati 1988); steps are shortened when the plain Newton step does not settle.
  */
-export function solveNetwork(network: AirNetwork, state: AirState, imposed = -1, tolerance = 1e-12): NetworkResult {
+export function solveNetwork(
+  network: AirNetwork,
+  state: AirState,
+  imposed = -1,
+  tolerance = 1e-12,
+): NetworkResult {
   let relax = 1;
   let before = Number.POSITIVE_INFINITY;
   for (let iteration = 1; iteration <= 200; iteration++) {

@@ -1,3 +1,4 @@
+import { card as fanGroup } from './fanGroupPressure.ts';
 import { card as fanLaws } from './fanPressure.ts';
 
-export const cards = [fanLaws] as const;
+export const cards = [fanLaws, fanGroup] as const;

@@ -1,11 +1,15 @@
-/** A fan's duty at another speed, size and density, by the laws of similarity (exponents are the trade's standard ones). */
+/** Where a fan runs: flow, pressure and the power it takes. */
 export interface FanDuty {
   readonly flow_m3PerS: number;
   readonly dp_Pa: number;
   readonly power_W: number;
 }
 
-/** @param ratio new over old, each 1 where nothing changes */
+/**
+ * A fan's duty at another speed, size and air density, by the laws of similarity (the trade's standard exponents).
+ * Holds for fans of one shape at one point of their curve; small fans stray by a few per cent far from rated speed.
+ * @param ratio new over old, each 1 where nothing changes
+ */
 export function scaleFanDuty(
   duty: FanDuty,
   ratio: { readonly speed: number; readonly size: number; readonly density: number },

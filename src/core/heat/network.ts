@@ -18,7 +18,11 @@ export interface HeatNetwork {
 }
 
 /** @param a, b node numbers of each conductance; `-1` in `b` is the datum */
-export function createHeatNetwork(nodeCount: number, a: readonly number[], b: readonly number[]): HeatNetwork {
+export function createHeatNetwork(
+  nodeCount: number,
+  a: readonly number[],
+  b: readonly number[],
+): HeatNetwork {
   let reach = 0;
   for (let i = 0; i < a.length; i++) {
     const q = b[i] as number;

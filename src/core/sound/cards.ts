@@ -1,3 +1,5 @@
-import { card as soundAtSpeed } from './soundLevel.ts';
+import { card as soundAtDistance } from './soundAtDistance_dBA.ts';
+import { card as soundAtSpeed } from './soundAtSpeed_dBA.ts';
+import { card as soundSum } from './soundSum_dBA.ts';
 
-export const cards = [soundAtSpeed] as const;
+export const cards = [soundAtSpeed, soundSum, soundAtDistance] as const;

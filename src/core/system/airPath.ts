@@ -1,6 +1,7 @@
-import type { AirLink, AirNetwork } from '../airflow/network.ts';
 import type { LinkLaw } from '../airflow/linkLaw.ts';
+import type { AirLink, AirNetwork } from '../airflow/network.ts';
 import { prepareFanCurve } from '../fan/fanCurve.ts';
+import { speedAtVoltage } from '../fan/speedAtVoltage.ts';
 import { baffleSlotLoss } from '../losses/baffleSlotLoss.ts';
 import { exitLoss } from '../losses/exitLoss.ts';
 import { finEntranceLoss } from '../losses/finEntranceLoss.ts';
@@ -40,7 +41,13 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
 
   const add = (from: number, to: number, law: LinkLaw, rest: Omit<PathLink, 'from' | 'to' | 'law'>) =>
     links.push({ from, to, law, ...rest }) - 1;
-  const inSeries = (law: LinkLaw | null, stage: StageKey, air: LinkAir, area_m2: number, hydraulic_m: number) => {
+  const inSeries = (
+    law: LinkLaw | null,
+    stage: StageKey,
+    air: LinkAir,
+    area_m2: number,
+    hydraulic_m: number,
+  ) => {
     if (law === null) return;
     add(node, nodes, law, { air, stage, passage: null, area_m2, hydraulic_m });
     node = nodes++;
@@ -51,18 +58,31 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
   const lossOn = (loss: number, area_m2: number, size_m: number): LinkLaw | null =>
     loss > 0 ? { kind: 'loss', loss: loss * minor, area_m2, size_m } : null;
 
-  inSeries(lossOn(grilleLoss(inlet.guard), bank.fanArea_m2, fan.opening_m), 'guard', 'room', bank.fanArea_m2, fan.opening_m);
+  inSeries(
+    lossOn(grilleLoss(inlet.guard), bank.fanArea_m2, fan.opening_m),
+    'guard',
+    'room',
+    bank.fanArea_m2,
+    fan.opening_m,
+  );
   if (inlet.filter && inlet.filter.linear_PaSPerM + inlet.filter.quadratic_PaS2PerM2 > 0) {
-    inSeries({ kind: 'twoTerm', ...inlet.filter, area_m2: bank.fanArea_m2 }, 'filter', 'room', bank.fanArea_m2, fan.opening_m);
+    inSeries(
+      { kind: 'twoTerm', ...inlet.filter, area_m2: bank.fanArea_m2 },
+      'filter',
+      'room',
+      bank.fanArea_m2,
+      fan.opening_m,
+    );
   }
   const extrasAt = (place: ExtraLossInput['place'], stage: StageKey, air: LinkAir) => {
     for (const extra of input.extras) {
-      if (extra.place === place) inSeries(extraLaw(extra, minor), stage, air, extra.area_m2, Math.sqrt(extra.area_m2));
+      if (extra.place === place)
+        inSeries(extraLaw(extra, minor), stage, air, extra.area_m2, Math.sqrt(extra.area_m2));
     }
   };
   extrasAt('inlet', 'inletExtra', 'room');
 
-  const speedRatio = fan.supply_V < fan.start_V ? 0 : fan.supply_V / fan.rated_V;
+  const speedRatio = speedAtVoltage(fan.supply_V, fan.rated_V, fan.start_V);
   const fanLink = add(
     node,
     nodes,
@@ -75,8 +95,18 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
   const neck = neckLoss(bank.fanArea_m2, bank.plenumArea_m2, plenum.neckAngle_rad);
   inSeries(lossOn(neck.loss, neck.area_m2, plenumSize), 'neck', 'plenum', neck.area_m2, plenumSize);
   inSeries(
-    channels(1, plenum.height_m, box.width_m, plenum.length_m, (baffle ? 0 : mitreBendLoss()) * minor, factors.channelFriction),
-    'plenum', 'plenum', bank.plenumArea_m2, plenumSize,
+    channels(
+      1,
+      plenum.height_m,
+      box.width_m,
+      plenum.length_m,
+      (baffle ? 0 : mitreBendLoss()) * minor,
+      factors.channelFriction,
+    ),
+    'plenum',
+    'plenum',
+    bank.plenumArea_m2,
+    plenumSize,
   );
   extrasAt('plenum', 'plenumExtra', 'plenum');
   const plenumNode = node;
@@ -85,17 +115,33 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
     const area_m2 = baffle.slotWidth_m * bank.row_m;
     inSeries(
       { kind: 'loss', loss: baffleSlotLoss() * factors.slotLoss, area_m2, size_m: baffle.slotWidth_m },
-      'slot', 'plenum', area_m2, baffle.slotWidth_m,
+      'slot',
+      'plenum',
+      area_m2,
+      baffle.slotWidth_m,
     );
   }
   const underNode = node;
   const outlets = outletLaws(input, bank);
   const aboveNode = outlets.length > 0 ? nodes++ : 0;
 
-  const passage = (kind: PassageKind, index: number, air: LinkAir, count: number, gap: number, height: number, length: number, sigma: number) => {
+  const passage = (
+    kind: PassageKind,
+    index: number,
+    air: LinkAir,
+    count: number,
+    gap: number,
+    height: number,
+    length: number,
+    sigma: number,
+  ) => {
     const loss = (finEntranceLoss(sigma) + exitLoss()) * minor;
     return add(underNode, aboveNode, channels(count, gap, height, length, loss, factors.channelFriction), {
-      air, stage: null, passage: { kind, index }, area_m2: count * gap * height, hydraulic_m: hydraulic(gap, height),
+      air,
+      stage: null,
+      passage: { kind, index },
+      area_m2: count * gap * height,
+      hydraulic_m: hydraulic(gap, height),
     });
   };
 
@@ -107,12 +153,27 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
     passage('between', first, 'plenum', count, thickness, sink.width_m, sink.length_m, 0);
   }
   if (bank.side_m > 0) passage('side', 0, 'plenum', 2, bank.side_m, bank.row_m, bank.collar_m, 0);
-  if (bank.end_m > 0) passage('end', 0, 'plenum', 2, bank.end_m, sink.width_m + 2 * bank.side_m, bank.collar_m, 0);
+  if (bank.end_m > 0)
+    passage('end', 0, 'plenum', 2, bank.end_m, sink.width_m + 2 * bank.side_m, bank.collar_m, 0);
   if (baffle && baffle.leakGap_m > 0) {
     const area_m2 = baffle.leakGap_m * 2 * (box.length_m + box.width_m);
-    add(plenumNode, aboveNode, { kind: 'loss', loss: crackLoss(box.sheet_m / baffle.leakGap_m) * minor, area_m2, size_m: 2 * baffle.leakGap_m }, {
-      air: 'plenum', stage: null, passage: { kind: 'leak', index: 0 }, area_m2, hydraulic_m: 2 * baffle.leakGap_m,
-    });
+    add(
+      plenumNode,
+      aboveNode,
+      {
+        kind: 'loss',
+        loss: crackLoss(box.sheet_m / baffle.leakGap_m) * minor,
+        area_m2,
+        size_m: 2 * baffle.leakGap_m,
+      },
+      {
+        air: 'plenum',
+        stage: null,
+        passage: { kind: 'leak', index: 0 },
+        area_m2,
+        hydraulic_m: 2 * baffle.leakGap_m,
+      },
+    );
   }
 
   node = aboveNode;
@@ -126,13 +187,21 @@ export function buildAirPath(input: SystemInput, bank: BankGeometry): AirPath {
 }
 
 /** What stands between the top of the bank and the room, in the way of the air; empty for an open top. */
-function outletLaws(input: SystemInput, bank: BankGeometry): { law: LinkLaw; stage: StageKey; area_m2: number }[] {
+function outletLaws(
+  input: SystemInput,
+  bank: BankGeometry,
+): { law: LinkLaw; stage: StageKey; area_m2: number }[] {
   const minor = input.factors.minorLoss;
   const laws: { law: LinkLaw; stage: StageKey; area_m2: number }[] = [];
   const grille = grilleLoss(input.outlet);
   if (grille > 0) {
     const area_m2 = bank.outletArea_m2;
-    const law: LinkLaw = { kind: 'loss', loss: (grille + exitLoss()) * minor, area_m2, size_m: input.sink.width_m };
+    const law: LinkLaw = {
+      kind: 'loss',
+      loss: (grille + exitLoss()) * minor,
+      area_m2,
+      size_m: input.sink.width_m,
+    };
     laws.push({ law, stage: 'outlet', area_m2 });
   }
   for (const extra of input.extras) {
@@ -142,19 +211,42 @@ function outletLaws(input: SystemInput, bank: BankGeometry): { law: LinkLaw; sta
   return laws;
 }
 
-function channels(count: number, a_m: number, b_m: number, length_m: number, loss: number, frictionFactor: number): LinkLaw {
-  return { kind: 'channels', count, gap_m: Math.min(a_m, b_m), height_m: Math.max(a_m, b_m), length_m, loss, frictionFactor };
+function channels(
+  count: number,
+  a_m: number,
+  b_m: number,
+  length_m: number,
+  loss: number,
+  frictionFactor: number,
+): LinkLaw {
+  return {
+    kind: 'channels',
+    count,
+    gap_m: Math.min(a_m, b_m),
+    height_m: Math.max(a_m, b_m),
+    length_m,
+    loss,
+    frictionFactor,
+  };
 }
 
 function extraLaw(extra: ExtraLossInput, factor: number): LinkLaw | null {
   if (extra.points.length > 1) {
     return {
       kind: 'points',
-      curve: preparePchip(extra.points.map((p) => p.flow_m3PerS), extra.points.map((p) => p.dp_Pa)),
+      curve: preparePchip(
+        extra.points.map((p) => p.flow_m3PerS),
+        extra.points.map((p) => p.dp_Pa),
+      ),
     };
   }
   if (extra.loss <= 0) return null;
-  return { kind: 'loss', loss: extra.loss * factor, area_m2: extra.area_m2, size_m: Math.sqrt(extra.area_m2) };
+  return {
+    kind: 'loss',
+    loss: extra.loss * factor,
+    area_m2: extra.area_m2,
+    size_m: Math.sqrt(extra.area_m2),
+  };
 }
 
 function hydraulic(a_m: number, b_m: number): number {

@@ -1,7 +1,8 @@
 import { massImbalance } from '../airflow/network.ts';
-import type { PlateContact } from "./heatPath.ts";
+import type { PlateContact } from './heatPath.ts';
 import { judge, judgeLimits } from './limits.ts';
-import { collectNotes, usedCards } from './notes.ts';
+import { usedCards } from './methods.ts';
+import { collectNotes } from './notes.ts';
 import { fanLaw, fanPressureAt, freeFlow_m3PerS, stallBelow_m3PerS } from './operatingPoints.ts';
 import type {
   AirOutcome,
@@ -177,7 +178,11 @@ function ladder(work: Work, hottest: number): Rung[] {
     rise('coating', film_K);
     return rungs;
   }
-  const start_K = nodes.filmContact ? film_K : input.secondFace.way === 'tabs' ? at_K(nodes.joint) : at_K(nodes.body);
+  const start_K = nodes.filmContact
+    ? film_K
+    : input.secondFace.way === 'tabs'
+      ? at_K(nodes.joint)
+      : at_K(nodes.body);
   const q = contactFlow_W(work, contact, start_K);
   const sink = heat.sinks[contact.sink];
   rise('airRise', sink ? at_K(sink.air) : at);

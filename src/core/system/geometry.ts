@@ -28,14 +28,24 @@ export interface BankGeometry {
 export function bankGeometry(input: SystemInput): BankGeometry {
   const { sink, positions, bond, secondFace, baffle, box, fan, plenum } = input;
   const n = positions.length;
-  const present = Array.from({ length: n + 1 }, (_, s) => (s > 0 || input.hasFirstSink) && (s < n || input.hasLastSink));
+  const present = Array.from(
+    { length: n + 1 },
+    (_, s) => (s > 0 || input.hasFirstSink) && (s < n || input.hasLastSink),
+  );
   const plateBefore = present.map((here, s) => here && s > 0);
   const plateAfter = present.map((here, s) => here && s < n);
   const sinkDepth_m = present.map((here, s) =>
     here ? sink.finHeight_m + sink.plate_m * (Number(plateBefore[s]) + Number(plateAfter[s])) : 0,
   );
-  const backing_m = secondFace.way === 'tabs' ? secondFace.tabThickness_m + secondFace.solder_m + bond.filament_m : secondFace.way === 'bonded' ? bond.filament_m : 0;
-  const stack_m = positions.map(({ part }) => part.coating_m + part.thickness_m + bond.filament_m + backing_m);
+  const backing_m =
+    secondFace.way === 'tabs'
+      ? secondFace.tabThickness_m + secondFace.solder_m + bond.filament_m
+      : secondFace.way === 'bonded'
+        ? bond.filament_m
+        : 0;
+  const stack_m = positions.map(
+    ({ part }) => part.coating_m + part.thickness_m + bond.filament_m + backing_m,
+  );
   const row_m = sum(sinkDepth_m) + sum(stack_m);
   const side_m = baffle ? baffle.sideClearance_m : Math.max(0, (box.width_m - sink.width_m) / 2);
   const end_m = baffle ? baffle.endClearance_m : Math.max(0, (box.length_m - row_m) / 2);

@@ -1,7 +1,7 @@
 import { bondConductivityWithFilament } from '../conduction/bondConductivityWithFilament.ts';
 import { bondResistance_KPerW } from '../conduction/bondResistance_KPerW.ts';
 import { slabResistance_KPerW } from '../conduction/slabResistance_KPerW.ts';
-import { type Spreading, prepareSpreading, spreadingPeak_KPerW } from '../conduction/spreadingLee.ts';
+import { prepareSpreading, type Spreading, spreadingPeak_KPerW } from '../conduction/spreadingLee.ts';
 import { createHeatNetwork, type HeatNetwork } from '../heat/network.ts';
 import { chipLateralResistance_KPerW } from '../resistor/chipLateralResistance_KPerW.ts';
 import type { BankGeometry } from './geometry.ts';
@@ -123,7 +123,8 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     join(film, joint, lateral_WPerK);
     const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay);
     const start = input.secondFace.way === 'tabs' ? joint : body;
-    const secondContact = secondTo.node < 0 || !secondWay ? null : contact(start, secondTo.sink, secondTo.node, secondWay);
+    const secondContact =
+      secondTo.node < 0 || !secondWay ? null : contact(start, secondTo.sink, secondTo.node, secondWay);
     if (!filmContact && !secondContact) {
       stranded.push(r);
       // Without power it sits at the temperature of the air that comes in; with power there is no answer.
@@ -150,14 +151,21 @@ interface PartWays {
   readonly secondWay: ContactWay | null;
 }
 
-function partWays(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number, spread: (area_m2: number) => Spreading): PartWays {
+function partWays(
+  part: PartInput,
+  bond: BondInput,
+  face: SecondFaceInput,
+  factor: number,
+  spread: (area_m2: number) => Spreading,
+): PartWays {
   const area_m2 = part.length_m * part.width_m;
   const bond_KPerW = bondOver(area_m2, bond, factor);
   const spreading = spread(area_m2);
   const coating_KPerW = slabResistance_KPerW(part.coating_m, part.coating_WPerMK, area_m2);
   return {
     through_WPerK: 1 / slabResistance_KPerW(part.thickness_m, part.ceramic_WPerMK, area_m2),
-    lateral_WPerK: 1 / chipLateralResistance_KPerW(part.length_m, part.ceramic_WPerMK, part.width_m, part.thickness_m),
+    lateral_WPerK:
+      1 / chipLateralResistance_KPerW(part.length_m, part.ceramic_WPerMK, part.width_m, part.thickness_m),
     filmWay: { ahead_KPerW: coating_KPerW, bond_KPerW, spreading },
     secondWay:
       face.way === 'free'
@@ -168,12 +176,21 @@ function partWays(part: PartInput, bond: BondInput, face: SecondFaceInput, facto
   };
 }
 
-function tabWay(part: PartInput, bond: BondInput, face: SecondFaceInput, factor: number, spread: (area_m2: number) => Spreading): ContactWay {
+function tabWay(
+  part: PartInput,
+  bond: BondInput,
+  face: SecondFaceInput,
+  factor: number,
+  spread: (area_m2: number) => Spreading,
+): ContactWay {
   const landing_m2 = face.tabCount * face.tabWidth_m * face.tabLanding_m;
   const terminal_m2 = 2 * part.width_m * face.terminalLength_m;
   const tabs =
-    slabResistance_KPerW(face.tabLength_m, face.tab_WPerMK, face.tabCount * face.tabWidth_m * face.tabThickness_m) +
-    slabResistance_KPerW(face.solder_m, face.solder_WPerMK, terminal_m2);
+    slabResistance_KPerW(
+      face.tabLength_m,
+      face.tab_WPerMK,
+      face.tabCount * face.tabWidth_m * face.tabThickness_m,
+    ) + slabResistance_KPerW(face.solder_m, face.solder_WPerMK, terminal_m2);
   return { ahead_KPerW: tabs, bond_KPerW: bondOver(landing_m2, bond, factor), spreading: spread(landing_m2) };
 }
 
@@ -189,7 +206,12 @@ function bondOver(area_m2: number, bond: BondInput, factor: number): number {
 }
 
 /** Conductance of a contact at the heat transfer coefficient that its plate sees on the fin side. */
-export function contactConductance_WPerK(contact: PlateContact, k_WPerMK: number, h_WPerM2K: number, factor: number): number {
+export function contactConductance_WPerK(
+  contact: PlateContact,
+  k_WPerMK: number,
+  h_WPerM2K: number,
+  factor: number,
+): number {
   const spreading = spreadingPeak_KPerW(contact.spreading, k_WPerMK, h_WPerM2K) * factor;
   return 1 / (contact.ahead_KPerW + contact.bond_KPerW + contact.plate_KPerW + spreading);
 }

@@ -48,7 +48,13 @@ export const unitFactors: Factors = {
   spreading: 1,
 };
 
-export type Excitation = 'wattsEach' | 'seriesVolts' | 'seriesAmps' | 'parallelVolts' | 'parallelAmps' | 'switched';
+export type Excitation =
+  | 'wattsEach'
+  | 'seriesVolts'
+  | 'seriesAmps'
+  | 'parallelVolts'
+  | 'parallelAmps'
+  | 'switched';
 
 export interface LoadInput {
   readonly excitation: Excitation;

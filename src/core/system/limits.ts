@@ -1,22 +1,43 @@
 import { allowedPower_W, allowedTemperature_K } from '../resistor/allowedPower_W.ts';
 import type { SourceKey } from '../sources.ts';
 import type { PartInput, SystemInput } from './input.ts';
-import type { AirOutcome, HeatOutcome, Limit, LimitKey, LimitState, PositionOutcome, SinkOutcome, Verdict } from './outcome.ts';
+import type {
+  AirOutcome,
+  HeatOutcome,
+  Limit,
+  LimitKey,
+  LimitState,
+  PositionOutcome,
+  SinkOutcome,
+  Verdict,
+} from './outcome.ts';
 
 /**
  * Every limit at its worst place: margin in kelvin, and the factor by which the load may still be multiplied at this
  * flow (rises over the entering air are proportional to the load, for the network is linear in the watts).
  */
-export function judgeLimits(input: SystemInput, air: AirOutcome, heat: HeatOutcome, worstVolts: readonly number[]): Limit[] {
+export function judgeLimits(
+  input: SystemInput,
+  air: AirOutcome,
+  heat: HeatOutcome,
+  worstVolts: readonly number[],
+): Limit[] {
   const { limits, bond, positions } = input;
   const { spareFactor: spare } = limits;
   const at = heat.positions;
   const found: (Limit | null)[] = [];
-  const temperature = (key: LimitKey, where: number | null, value: number, limit: number, source: SourceKey) =>
-    temperatureLimit(key, where, value, limit, source, heat.plenum_K, spare);
+  const temperature = (
+    key: LimitKey,
+    where: number | null,
+    value: number,
+    limit: number,
+    source: SourceKey,
+  ) => temperatureLimit(key, where, value, limit, source, heat.plenum_K, spare);
 
   const film = worstIndex(at.length, (i) => urgency(heat, filmOf(at[i]), partAt(positions, i).zeroPowerAt_K));
-  found.push(temperature('film', film, filmOf(at[film]), partAt(positions, film).zeroPowerAt_K, 'chipConvention'));
+  found.push(
+    temperature('film', film, filmOf(at[film]), partAt(positions, film).zeroPowerAt_K, 'chipConvention'),
+  );
   found.push(worst(at.map((p) => derating(partAt(positions, p.index), heat, p, spare))));
   found.push(worst(at.map((p) => ratedPower(partAt(positions, p.index), p))));
   const joint = worstIndex(at.length, (i) => at[i]?.joint_K ?? 0);
@@ -29,16 +50,38 @@ export function judgeLimits(input: SystemInput, air: AirOutcome, heat: HeatOutco
     found.push(temperature('sheet', plate, plate_K, limits.sheet_K, 'materialHandbook'));
   }
   found.push(temperature('exhaust', null, heat.exhaust_K, limits.exhaust_K, 'commonPractice'));
-  const volts = worstIndex(worstVolts.length, (i) => (worstVolts[i] ?? 0) / partAt(positions, i).elementLimit_V);
+  const volts = worstIndex(
+    worstVolts.length,
+    (i) => (worstVolts[i] ?? 0) / partAt(positions, i).elementLimit_V,
+  );
   found.push(voltage(volts, worstVolts[volts] ?? 0, partAt(positions, volts).elementLimit_V));
   if (air.stallBelow_m3PerS !== null) found.push(stall(air, air.stallBelow_m3PerS));
   return found.filter((limit) => limit !== null).sort(byUrgency);
 }
 
-function temperatureLimit(key: LimitKey, where: number | null, value: number, limit: number, source: SourceKey, base_K: number, spare: number): Limit {
+function temperatureLimit(
+  key: LimitKey,
+  where: number | null,
+  value: number,
+  limit: number,
+  source: SourceKey,
+  base_K: number,
+  spare: number,
+): Limit {
   const loadFactor = value > base_K ? Math.max(0, (limit - base_K) / (value - base_K)) : null;
   const state = value > limit ? 'fails' : stateOf(loadFactor, spare);
-  return { key, where, quantity: 'temperature', value, limit, margin_K: limit - value, loadFactor, state, source, confirm: true };
+  return {
+    key,
+    where,
+    quantity: 'temperature',
+    value,
+    limit,
+    margin_K: limit - value,
+    loadFactor,
+    state,
+    source,
+    confirm: true,
+  };
 }
 
 /** Share of the way from the entering air to the limit that is used up; beyond one it fails. */
@@ -61,7 +104,18 @@ function bondLimit(
 function voltage(where: number, volts: number, limit: number): Limit {
   const loadFactor = volts > 0 ? (limit / volts) ** 2 : null;
   const state = volts > limit ? 'fails' : volts > 0.95 * limit ? 'little' : 'holds';
-  return { key: 'voltage', where, quantity: 'voltage', value: volts, limit, margin_K: null, loadFactor, state, source: 'chipConvention', confirm: true };
+  return {
+    key: 'voltage',
+    where,
+    quantity: 'voltage',
+    value: volts,
+    limit,
+    margin_K: null,
+    loadFactor,
+    state,
+    source: 'chipConvention',
+    confirm: true,
+  };
 }
 
 /** The worst of all limits decides. `limits` must be sorted, most urgent first, and is never empty. */
@@ -101,14 +155,28 @@ function worstIndex(count: number, measure: (index: number) => number): number {
 function derating(chip: PartInput, heat: HeatOutcome, p: PositionOutcome, spare: number): Limit | null {
   if (chip.deratedBy === 'film' || p.power_W <= 0) return null;
   const T_K = chip.deratedBy === 'terminals' ? p.joint_K : heat.plenum_K;
-  const limit = allowedTemperature_K(Math.min(p.power_W, chip.rated_W), chip.rated_W, chip.fullPowerUpTo_K, chip.zeroPowerAt_K);
+  const limit = allowedTemperature_K(
+    Math.min(p.power_W, chip.rated_W),
+    chip.rated_W,
+    chip.fullPowerUpTo_K,
+    chip.zeroPowerAt_K,
+  );
   const slope_KPerLoad = (p.power_W / chip.rated_W) * (chip.zeroPowerAt_K - chip.fullPowerUpTo_K);
   const rise_K = Math.max(0, T_K - heat.plenum_K);
   const loadFactor = Math.max(0, (chip.zeroPowerAt_K - heat.plenum_K) / (slope_KPerLoad + rise_K));
-  const allowed = T_K <= limit && allowedPower_W(T_K, chip.rated_W, chip.fullPowerUpTo_K, chip.zeroPowerAt_K) > 0;
+  const allowed =
+    T_K <= limit && allowedPower_W(T_K, chip.rated_W, chip.fullPowerUpTo_K, chip.zeroPowerAt_K) > 0;
   return {
-    key: 'derating', where: p.index, quantity: 'temperature', value: T_K, limit, margin_K: limit - T_K, loadFactor,
-    state: allowed ? stateOf(loadFactor, spare) : 'fails', source: 'chipConvention', confirm: true,
+    key: 'derating',
+    where: p.index,
+    quantity: 'temperature',
+    value: T_K,
+    limit,
+    margin_K: limit - T_K,
+    loadFactor,
+    state: allowed ? stateOf(loadFactor, spare) : 'fails',
+    source: 'chipConvention',
+    confirm: true,
   };
 }
 
@@ -118,14 +186,36 @@ function ratedPower(chip: PartInput, p: PositionOutcome): Limit | null {
   const loadFactor = chip.rated_W / p.power_W;
   // Rated power is the maker's own figure with the maker's own reserve: reaching it is allowed.
   const state: LimitState = loadFactor < 1 - 1e-12 ? 'fails' : 'holds';
-  return { key: 'ratedPower', where: p.index, quantity: 'power', value: p.power_W, limit: chip.rated_W, margin_K: null, loadFactor, state, source: 'chipConvention', confirm: true };
+  return {
+    key: 'ratedPower',
+    where: p.index,
+    quantity: 'power',
+    value: p.power_W,
+    limit: chip.rated_W,
+    margin_K: null,
+    loadFactor,
+    state,
+    source: 'chipConvention',
+    confirm: true,
+  };
 }
 
 /** A fan left of its dip is loud, unsteady, and may drop to the lower flow at any knock. */
 function stall(air: AirOutcome, edge: number): Limit {
   const several = air.intersections.filter((point) => point.stable).length > 1;
   const state: LimitState = air.flow_m3PerS < 1.1 * edge || several ? 'little' : 'holds';
-  return { key: 'stall', where: null, quantity: 'flow', value: air.flow_m3PerS, limit: edge, margin_K: null, loadFactor: null, state, source: 'commonPractice', confirm: false };
+  return {
+    key: 'stall',
+    where: null,
+    quantity: 'flow',
+    value: air.flow_m3PerS,
+    limit: edge,
+    margin_K: null,
+    loadFactor: null,
+    state,
+    source: 'commonPractice',
+    confirm: false,
+  };
 }
 
 function stateOf(loadFactor: number | null, spare: number): LimitState {

@@ -1,78 +1,18 @@
-import { card as conductivity } from '../air/conductivity_WPerMK.ts';
 import { card as density } from '../air/density_kgPerM3.ts';
 import { card as heatCapacity } from '../air/heatCapacity_JPerKgK.ts';
-import { card as moist } from '../air/moistFactor.ts';
 import { card as pressure } from '../air/standardPressure_Pa.ts';
-import { card as viscosity } from '../air/viscosity_PaS.ts';
-import { card as airNetwork } from '../airflow/parallelPassages.ts';
 import { type Card, checkRange, type Note } from '../card.ts';
 import { card as frictionApparent } from '../channel/frictionApparent.ts';
-import { card as frictionDeveloped } from '../channel/frictionDeveloped.ts';
-import { card as frictionTurbulent } from '../channel/frictionTurbulent.ts';
 import { card as nusseltDeveloping } from '../channel/nusseltDeveloping.ts';
-import { card as plateFin, nusseltPlateFinInletBasis } from '../channel/nusseltPlateFinInletBasis.ts';
-import { card as nusseltTurbulent } from '../channel/nusseltTurbulent.ts';
-import { laminarUpTo } from '../channel/passageDrop.ts';
-import { card as filamentBond } from '../conduction/bondConductivityWithFilament.ts';
+import { nusseltPlateFinInletBasis, card as plateFin } from '../channel/nusseltPlateFinInletBasis.ts';
 import { card as bond } from '../conduction/bondResistance_KPerW.ts';
-import { card as slab } from '../conduction/slabResistance_KPerW.ts';
 import { card as spreading } from '../conduction/spreadingLee.ts';
 import { card as fanLaws } from '../fan/fanPressure.ts';
-import { card as finBetweenPlates } from '../fins/finBetweenPlates.ts';
-import { card as warming } from '../fins/sinkAirConductance_WPerK.ts';
-import { card as slotTurn } from '../losses/baffleSlotLoss.ts';
-import { card as widening } from '../losses/diffuserLoss.ts';
-import { card as exit } from '../losses/exitLoss.ts';
-import { card as finEntrance } from '../losses/finEntranceLoss.ts';
-import { card as mitre } from '../losses/mitreBendLoss.ts';
-import { card as neckDown } from '../losses/neckDownLoss.ts';
-import { card as punched } from '../losses/punchedPlateLoss.ts';
-import { card as crack } from '../losses/slotDischarge.ts';
-import { card as square } from '../losses/squareGrillLoss.ts';
-import { card as wire } from '../losses/wireGuardLoss.ts';
-import { card as derating } from '../resistor/allowedPower_W.ts';
-import { card as lateral } from '../resistor/chipLateralResistance_KPerW.ts';
-import { card as load } from '../resistor/splitLoad.ts';
-import type { GrilleInput, PartInput } from './input.ts';
+import type { PartInput } from './input.ts';
+import { grilleCard } from './methods.ts';
 import type { AirOutcome, HeatOutcome } from './outcome.ts';
 import type { SinkHeat } from './sinkHeat.ts';
 import type { Work } from './work.ts';
-
-const always: readonly Card[] = [
-  density, viscosity, conductivity, heatCapacity, pressure, moist,
-  frictionDeveloped, frictionApparent, nusseltDeveloping, finEntrance, exit,
-  fanLaws, airNetwork, finBetweenPlates, warming, spreading, bond, slab, lateral, load,
-];
-
-const alwaysIds = always.map((card) => card.id);
-
-const grilleCard: Readonly<Record<GrilleInput['kind'], Card | null>> = {
-  none: null,
-  ownLoss: null,
-  wire,
-  punched,
-  square,
-};
-
-/** Ids of the cards that this answer rests on, each once. */
-export function usedCards(work: Work): string[] {
-  const { input, bank } = work;
-  const used = new Set<Card>();
-  for (const grille of [input.inlet.guard, input.outlet]) {
-    const card = grilleCard[grille.kind];
-    if (card) used.add(card);
-  }
-  used.add(bank.plenumArea_m2 < bank.fanArea_m2 ? neckDown : widening);
-  used.add(input.baffle ? slotTurn : mitre);
-  if (input.baffle && input.baffle.leakGap_m > 0) used.add(crack);
-  if (input.bond.filamentLength_m > 0) used.add(filamentBond);
-  if (input.positions.some(({ part }) => part.deratedBy !== 'film')) used.add(derating);
-  if (work.sinkHeat.some((sink) => sink && sink.reynolds > laminarUpTo)) {
-    used.add(frictionTurbulent);
-    used.add(nusseltTurbulent);
-  }
-  return [...alwaysIds, ...Array.from(used, (card) => card.id)];
-}
 
 /** Everything that limits trust in this answer: ranges of the methods it used, and what the model cannot see. */
 export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
@@ -85,7 +25,10 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   range(heatCapacity, { T_K: heat.exhaust_K });
   range(pressure, { altitude_m: input.room.altitude_m });
   range(fanLaws, { speedRatio: air.fanSpeedRatio });
-  for (const [grille, where] of [[input.inlet.guard, 'inlet guard'], [input.outlet, 'outlet grille']] as const) {
+  for (const [grille, where] of [
+    [input.inlet.guard, 'inlet guard'],
+    [input.outlet, 'outlet grille'],
+  ] as const) {
     const card = grilleCard[grille.kind];
     if (card) range(card, { free: grille.freeShare }, where);
   }
@@ -96,26 +39,63 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   notes.push(...spreadingNotes(work));
 
   const plenumSpeed = air.massFlow_kgPerS / (work.plenum.rho_kgPerM3 * bank.plenumArea_m2);
-  const downstream_Pa = air.stages.reduce((sum, s) => (s.key === 'slot' || s.key === 'bank' ? sum + s.dp_Pa : sum), 0);
+  const downstream_Pa = air.stages.reduce(
+    (sum, s) => (s.key === 'slot' || s.key === 'bank' ? sum + s.dp_Pa : sum),
+    0,
+  );
   const feed = (0.5 * work.plenum.rho_kgPerM3 * plenumSpeed * plenumSpeed) / Math.max(downstream_Pa, 1e-12);
-  if (feed > 0.5) notes.push({ code: 'unevenFeed', severity: 'caution', variable: 'feedRatio', value: feed, low: null, high: 0.5 });
+  if (feed > 0.5)
+    notes.push({
+      code: 'unevenFeed',
+      severity: 'caution',
+      variable: 'feedRatio',
+      value: feed,
+      low: null,
+      high: 0.5,
+    });
 
   const stable = air.intersections.filter((point) => point.stable).length;
-  if (stable > 1) notes.push({ code: 'severalPoints', severity: 'caution', variable: 'count', value: stable });
-  if (input.load.duty < 1 && input.load.duty > 0) notes.push({ code: 'meanOnly', severity: 'caution', variable: 'duty', value: input.load.duty });
+  if (stable > 1)
+    notes.push({ code: 'severalPoints', severity: 'caution', variable: 'count', value: stable });
+  if (input.load.duty < 1 && input.load.duty > 0)
+    notes.push({ code: 'meanOnly', severity: 'caution', variable: 'duty', value: input.load.duty });
   for (const p of heat.positions) {
     const { part } = input.positions[p.index] as (typeof input.positions)[number];
     const where = `resistor ${p.index + 1}`;
     if (p.bond_K > input.bond.glassTransition_K) {
-      notes.push({ code: 'bondAboveGlass', severity: 'caution', where, variable: 'T_K', value: p.bond_K, low: null, high: input.bond.glassTransition_K });
+      notes.push({
+        code: 'bondAboveGlass',
+        severity: 'caution',
+        where,
+        variable: 'T_K',
+        value: p.bond_K,
+        low: null,
+        high: input.bond.glassTransition_K,
+      });
     }
     if (part.deratedBy === 'film' && p.power_W > part.rated_W) {
-      notes.push({ code: 'aboveRating', severity: 'caution', where, variable: 'power_W', value: p.power_W, low: null, high: part.rated_W });
+      notes.push({
+        code: 'aboveRating',
+        severity: 'caution',
+        where,
+        variable: 'power_W',
+        value: p.power_W,
+        low: null,
+        high: part.rated_W,
+      });
     }
   }
   if (input.baffle) {
     const gap_m = Math.min(input.baffle.sideClearance_m, input.baffle.endClearance_m);
-    if (gap_m < 0.4e-3) notes.push({ code: 'tightGap', severity: 'info', variable: 'gap_m', value: gap_m, low: 0.4e-3, high: null });
+    if (gap_m < 0.4e-3)
+      notes.push({
+        code: 'tightGap',
+        severity: 'info',
+        variable: 'gap_m',
+        value: gap_m,
+        low: 0.4e-3,
+        high: null,
+      });
   }
   return notes;
 }
@@ -132,17 +112,38 @@ function sinkNotes(work: Work, sink: SinkHeat, s: number): Note[] {
   const aspect = Math.min(bank.finGap_m, finHeight_m) / Math.max(bank.finGap_m, finHeight_m);
   notes.push(...checkRange(nusseltDeveloping, { zStar, aspect, prandtl: properties.prandtl }, where));
   if (reynolds > 1500 && reynolds < 4000) {
-    notes.push({ code: 'transition', severity: 'caution', where, variable: 'reynolds', value: reynolds, low: 1500, high: 4000 });
+    notes.push({
+      code: 'transition',
+      severity: 'caution',
+      where,
+      variable: 'reynolds',
+      value: reynolds,
+      low: 1500,
+      high: 4000,
+    });
   }
   // Second opinion: an independent relation on the entering air, where it holds. Both see the same fins.
-  const reynoldsStar = (properties.rho_kgPerM3 * sink.velocity_mPerS * bank.finGap_m * bank.finGap_m) / (properties.mu_PaS * length_m);
+  const reynoldsStar =
+    (properties.rho_kgPerM3 * sink.velocity_mPerS * bank.finGap_m * bank.finGap_m) /
+    (properties.mu_PaS * length_m);
   const [low, high] = plateFin.range.reynoldsStar ?? [null, null];
   if (low !== null && high !== null && reynoldsStar > low && reynoldsStar < high && aspect < 0.5) {
-    const h = (nusseltPlateFinInletBasis(reynoldsStar, properties.prandtl) * properties.k_WPerMK) / bank.finGap_m;
+    const h =
+      (nusseltPlateFinInletBasis(reynoldsStar, properties.prandtl) * properties.k_WPerMK) / bank.finGap_m;
     const plate_WPerK = (sink.plateToAir_WPerK * sink.plates * h) / sink.h_WPerM2K;
     const series_WPerK = 1 / (1 / (sink.plateToAir_WPerK * sink.plates) + 1 / sink.carry_WPerK);
     const ratio = plate_WPerK / series_WPerK;
-    if (ratio < 0.8 || ratio > 1.25) notes.push({ code: 'secondOpinion', severity: 'caution', where, card: plateFin.id, variable: 'ratio', value: ratio, low: 0.8, high: 1.25 });
+    if (ratio < 0.8 || ratio > 1.25)
+      notes.push({
+        code: 'secondOpinion',
+        severity: 'caution',
+        where,
+        card: plateFin.id,
+        variable: 'ratio',
+        value: ratio,
+        low: 0.8,
+        high: 1.25,
+      });
   }
   return notes;
 }

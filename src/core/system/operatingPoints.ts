@@ -49,7 +49,8 @@ export function systemPressure(work: Work): (flow_m3PerS: number) => number {
     const old = state.massFlow[path.fanLink] as number;
     if (old > 0 && q > 0) {
       const scale = q / old;
-      for (let i = 0; i < state.massFlow.length; i++) state.massFlow[i] = (state.massFlow[i] as number) * scale;
+      for (let i = 0; i < state.massFlow.length; i++)
+        state.massFlow[i] = (state.massFlow[i] as number) * scale;
     }
     state.massFlow[path.fanLink] = q;
     solveNetwork(path, state, path.fanLink, 1e-11);
@@ -88,6 +89,11 @@ export function bracketedFlow_m3PerS(work: Work): number | null {
   }
   const most = freeFlow_m3PerS(work);
   const system = systemPressure(work);
-  const found = brentRoot((flow) => fanPressureAt(work, flow) - system(flow), 1e-9 * most, most, 1e-14 * most);
+  const found = brentRoot(
+    (flow) => fanPressureAt(work, flow) - system(flow),
+    1e-9 * most,
+    most,
+    1e-14 * most,
+  );
   return found.ok ? found.root : null;
 }

@@ -45,7 +45,16 @@ export interface Passage {
 }
 
 export type StageKey =
-  | 'guard' | 'filter' | 'inletExtra' | 'neck' | 'plenum' | 'plenumExtra' | 'slot' | 'bank' | 'outlet' | 'outletExtra';
+  | 'guard'
+  | 'filter'
+  | 'inletExtra'
+  | 'neck'
+  | 'plenum'
+  | 'plenumExtra'
+  | 'slot'
+  | 'bank'
+  | 'outlet'
+  | 'outletExtra';
 
 export interface Stage {
   readonly key: StageKey;
@@ -133,7 +142,16 @@ export interface HeatOutcome {
 }
 
 export type LimitKey =
-  | 'film' | 'derating' | 'joint' | 'bond' | 'touch' | 'sheet' | 'exhaust' | 'voltage' | 'stall' | 'ratedPower';
+  | 'film'
+  | 'derating'
+  | 'joint'
+  | 'bond'
+  | 'touch'
+  | 'sheet'
+  | 'exhaust'
+  | 'voltage'
+  | 'stall'
+  | 'ratedPower';
 export type LimitState = 'holds' | 'little' | 'fails';
 
 export interface Limit {

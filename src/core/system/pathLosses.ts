@@ -23,7 +23,11 @@ export function grilleLoss(grille: GrilleInput): number {
 }
 
 /** From the fan's opening to the plenum: a neck-down or a widening, with the area that its loss belongs to. */
-export function neckLoss(fanArea_m2: number, plenumArea_m2: number, angle_rad: number): { loss: number; area_m2: number } {
+export function neckLoss(
+  fanArea_m2: number,
+  plenumArea_m2: number,
+  angle_rad: number,
+): { loss: number; area_m2: number } {
   return plenumArea_m2 < fanArea_m2
     ? { loss: neckDownLoss(angle_rad, plenumArea_m2 / fanArea_m2), area_m2: plenumArea_m2 }
     : { loss: diffuserLoss(angle_rad, fanArea_m2 / plenumArea_m2), area_m2: fanArea_m2 };

@@ -38,7 +38,8 @@ function settleTogether(work: Work, start_kgPerS: number): Unsolved | null {
     work.iterations = iteration;
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
-    if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    if (hottest_K(work) > hottestMeaningful_K)
+      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
     updateAir(work);
     work.moved_K = remaining_K(moved_K, before_K);
     if (work.moved_K < tolerance_K && flowChange < flowTolerance) return null;
@@ -53,7 +54,9 @@ function settleTogether(work: Work, start_kgPerS: number): Unsolved | null {
 /** What a sequence of shrinking changes still has to go, taken as geometric; never less than rounding moves anyway. */
 function remaining_K(moved_K: number, before_K: number): number {
   if (moved_K < 1e-12) return moved_K;
-  return moved_K < 0.5 * before_K && Number.isFinite(before_K) ? (moved_K * moved_K) / (before_K - moved_K) : moved_K;
+  return moved_K < 0.5 * before_K && Number.isFinite(before_K)
+    ? (moved_K * moved_K) / (before_K - moved_K)
+    : moved_K;
 }
 
 /**
@@ -75,7 +78,8 @@ function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null {
     imposeFlow(work, next);
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
-    if (hottest_K(work) > hottestMeaningful_K) return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    if (hottest_K(work) > hottestMeaningful_K)
+      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
     work.moved_K = moved_K;
     // Parts hundreds of kelvin hot in a trickle of air stop moving a little above rounding; the answer says how far.
     const enough_K = pass > 20 ? 1e-7 * (1 + hottest_K(work) - work.plenum_K) : tolerance_K;
@@ -121,7 +125,15 @@ function heatStep(work: Work): number {
     const state = work.sinkHeat[s];
     if (!nodes || !state) continue;
     const q = flow.massFlow[path.finLink[s] as number] as number;
-    updateSinkHeat(state, bank, sink, q, work.inSink[s] as AirProperties, work.cp_JPerKgK, factors.channelHeat);
+    updateSinkHeat(
+      state,
+      bank,
+      sink,
+      q,
+      work.inSink[s] as AirProperties,
+      work.cp_JPerKgK,
+      factors.channelHeat,
+    );
     if (nodes.beforeAir >= 0) G_WPerK[nodes.beforeAir] = state.plateToAir_WPerK;
     if (nodes.afterAir >= 0) G_WPerK[nodes.afterAir] = state.plateToAir_WPerK;
     if (nodes.across >= 0) G_WPerK[nodes.across] = state.across_WPerK;

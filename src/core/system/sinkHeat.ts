@@ -43,13 +43,23 @@ const fin = new Float64Array(2);
  * Heat side of one sink at a mass flow. Mean (log-mean basis) coefficient from the channel, fins between plates or with an
  * open tip taken as adiabatic; the warming of the air enters once, as the conductance from mean air to entering air.
  */
-export function updateSinkHeat(state: SinkHeat, bank: BankGeometry, sink: SinkInput, massFlow_kgPerS: number, air: AirProperties, cp_JPerKgK: number, heatFactor: number): void {
+export function updateSinkHeat(
+  state: SinkHeat,
+  bank: BankGeometry,
+  sink: SinkInput,
+  massFlow_kgPerS: number,
+  air: AirProperties,
+  cp_JPerKgK: number,
+  heatFactor: number,
+): void {
   const { finGap_m: b, channels } = bank;
   const { finHeight_m: H, finThickness_m: t, length_m: L } = sink;
   const flow = Math.max(Math.abs(massFlow_kgPerS), 1e-15);
   const v = flow / (air.rho_kgPerM3 * channels * b * H);
   const reynolds = (air.rho_kgPerM3 * v * state.channel.hydraulic_m) / air.mu_PaS;
-  const h = (heatFactor * channelNusselt(state.channel, reynolds, air.prandtl) * air.k_WPerMK) / state.channel.hydraulic_m;
+  const h =
+    (heatFactor * channelNusselt(state.channel, reynolds, air.prandtl) * air.k_WPerMK) /
+    state.channel.hydraulic_m;
   finBetweenPlates(fin, h, sink.k_WPerMK, t, H, L, state.plates === 2);
   const onFins = fin[0] as number;
   const perPlate = channels * (b * L * h + onFins);

@@ -1,6 +1,12 @@
 import { describeOutcome } from './describeOutcome.ts';
 import type { SystemInput } from './input.ts';
-import { fanLaw, fanPressureAt, freeFlow_m3PerS, operatingPoints, systemPressure } from './operatingPoints.ts';
+import {
+  fanLaw,
+  fanPressureAt,
+  freeFlow_m3PerS,
+  operatingPoints,
+  systemPressure,
+} from './operatingPoints.ts';
 import type { Intersection, Outcome, Unsolved } from './outcome.ts';
 import { settle } from './settle.ts';
 import { prepareWork, spreadAir, type Work } from './work.ts';
@@ -54,7 +60,8 @@ function settleAll(work: Work): Settled {
   const problem = settle(work, start * work.room.rho_kgPerM3);
   if (problem) return problem;
   const intersections = operatingPoints(work);
-  if (!intersections.some((point) => point.used)) return { ok: false, reason: 'noOperatingPoint', details: {} };
+  if (!intersections.some((point) => point.used))
+    return { ok: false, reason: 'noOperatingPoint', details: {} };
   return { ok: true, intersections };
 }
 

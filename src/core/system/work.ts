@@ -1,8 +1,9 @@
-import { airProperties, type AirProperties, createAirProperties } from '../air/airProperties.ts';
+import { type AirProperties, airProperties, createAirProperties } from '../air/airProperties.ts';
 import { moistFactor } from '../air/moistFactor.ts';
 import { standardPressure_Pa } from '../air/standardPressure_Pa.ts';
 import { type AirState, createAirState } from '../airflow/network.ts';
 import { prepareNusselt } from '../channel/channelNusselt.ts';
+import { speedAtVoltage } from '../fan/speedAtVoltage.ts';
 import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
 import { type AirPath, buildAirPath } from './airPath.ts';
 import { type BankGeometry, bankGeometry } from './geometry.ts';
@@ -50,12 +51,17 @@ export function prepareWork(input: SystemInput): Work {
     supply: input.load.supply,
     supplyTolerance: input.load.supplyTolerance,
     duty: input.load.duty,
-    resistors: input.positions.map(({ part, on, power_W }) => ({ R_Ohm: part.R_Ohm, tolerance: part.tolerance, on, power_W })),
+    resistors: input.positions.map(({ part, on, power_W }) => ({
+      R_Ohm: part.R_Ohm,
+      tolerance: part.tolerance,
+      on,
+      power_W,
+    })),
   });
   const { T_K, altitude_m, relativeHumidity } = input.room;
   const p_Pa = standardPressure_Pa(altitude_m);
   const moist = moistFactor(T_K, p_Pa, relativeHumidity);
-  const speed = fanSpeedRatio(input);
+  const speed = speedAtVoltage(input.fan.supply_V, input.fan.rated_V, input.fan.start_V);
   const heat = buildHeatPath(input, bank);
   const channel = prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m);
   const work: Work = {
@@ -82,14 +88,9 @@ export function prepareWork(input: SystemInput): Work {
     iterations: 0,
     moved_K: 0,
   };
-  for (const air of [work.room, work.plenum, work.exhaust, ...work.inSink]) airProperties(air, T_K, p_Pa, moist);
+  for (const air of [work.room, work.plenum, work.exhaust, ...work.inSink])
+    airProperties(air, T_K, p_Pa, moist);
   return work;
-}
-
-/** Fan speed over rated speed; 0 below the start voltage. */
-export function fanSpeedRatio(input: SystemInput): number {
-  const { supply_V, start_V, rated_V } = input.fan;
-  return supply_V < start_V ? 0 : supply_V / rated_V;
 }
 
 /** Puts density and viscosity of the air that each link carries into the flow state. */
@@ -99,7 +100,13 @@ export function spreadAir(work: Work): void {
   for (let i = 0; i < links.length; i++) {
     const where = (links[i] as (typeof links)[number]).air;
     const air =
-      where === 'room' ? work.room : where === 'plenum' ? work.plenum : where === 'exhaust' ? work.exhaust : (work.inSink[where] as AirProperties);
+      where === 'room'
+        ? work.room
+        : where === 'plenum'
+          ? work.plenum
+          : where === 'exhaust'
+            ? work.exhaust
+            : (work.inSink[where] as AirProperties);
     rho[i] = air.rho_kgPerM3;
     mu[i] = air.mu_PaS;
   }

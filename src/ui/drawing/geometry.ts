@@ -73,7 +73,7 @@ export interface PlacedDrawing {
 }
 
 /** Pixels of room round and between the views. */
-const room = { left: 26, right: 58, balloons: 44, below: 26, film: 34, planBelow: 28 } as const;
+const room = { left: 26, right: 58, balloons: 44, below: 26, film: 34, planBelow: 40 } as const;
 /** Never smaller than a finger or a mouse needs. */
 export const balloonSize = 24;
 const tallest = 560;
@@ -241,11 +241,11 @@ function placeDimension(dimension: Dimension, view: DrawingView, place: Place): 
   const d = [pathOf([from, to]), ...extensions, tickAt(from), tickAt(to)].join('');
   const text = `${dimension.label} ${dimension.text}`;
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const words = length < text.length * letter ? dimension.text : text;
+  const words = length < text.length * letter + 10 ? dimension.text : text;
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const key = dimension.id;
   if (!upright) return { key, d, text: textAt(key, middle.x, middle.y + 12, words, 'middle') };
-  if (left || length >= words.length * letter) {
+  if (left || length >= words.length * letter + 10) {
     return { key, d, text: textAt(key, middle.x + (left ? -4 : 11), middle.y, words, 'middle', true) };
   }
   return { key, d, text: textAt(key, middle.x + 6, middle.y + 4, words, 'start') };
@@ -262,7 +262,7 @@ function placeGap({ id, label, text, from, to }: Dimension, view: DrawingView, p
   const at = isSide
     ? { x: right - 0.35 * (right - a.x), y: (a.y + b.y) / 2 }
     : { x: (a.x + b.x) / 2, y: bounds.y + 0.75 * (bottom - bounds.y) };
-  const knee = { x: right + 6, y: isSide ? bounds.y - 2 : bottom + 8 };
+  const knee = { x: right + 6, y: isSide ? bounds.y - 2 : bottom + 22 };
   return {
     key: id,
     d: `${pathOf([at, knee])}${dotAt(at)}`,

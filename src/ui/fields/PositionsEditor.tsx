@@ -15,6 +15,7 @@ const nameRow = (row: number) => `Resistor ${row + 1}`;
 export function PositionsEditor() {
   const count = useDesign(({ design }) => design.positions.length);
   const withWatts = useDesign(({ design }) => design.load.excitation === 'wattsEach');
+  const withParts = useDesign(({ design }) => design.parts.length > 1);
   const { addPosition, setAllPositions } = useActions();
   return (
     <section aria-labelledby="positions-heading">
@@ -25,7 +26,7 @@ export function PositionsEditor() {
             <th scope="col">
               <span className="unseen">Number</span>
             </th>
-            <th scope="col">part</th>
+            {withParts && <th scope="col">part</th>}
             <th scope="col" className={styles.tick}>
               on
             </th>
@@ -45,7 +46,12 @@ export function PositionsEditor() {
         <tbody>
           {Array.from({ length: count }, (_, index) => (
             // Rows have no name but their place in the row.
-            <PositionRow key={fieldId(`positions[${index}]`)} index={index} withWatts={withWatts} />
+            <PositionRow
+              key={fieldId(`positions[${index}]`)}
+              index={index}
+              withParts={withParts}
+              withWatts={withWatts}
+            />
           ))}
         </tbody>
       </table>
@@ -64,7 +70,14 @@ export function PositionsEditor() {
   );
 }
 
-function PositionRow({ index, withWatts }: { readonly index: number; readonly withWatts: boolean }) {
+interface RowProps {
+  readonly index: number;
+  /** Which part and how many watts are asked only where there is a choice. */
+  readonly withParts: boolean;
+  readonly withWatts: boolean;
+}
+
+function PositionRow({ index, withParts, withWatts }: RowProps) {
   const position = useDesign(({ design }) => design.positions[index]);
   const parts = useDesign(({ design }) => design.parts);
   const { setValue, duplicatePosition, removePosition, setAllPositions } = useActions();
@@ -74,15 +87,17 @@ function PositionRow({ index, withWatts }: { readonly index: number; readonly wi
   return (
     <tr>
       <th scope="row">{index + 1}</th>
-      <td>
-        <Select
-          id={fieldId(`${place}.part`)}
-          aria-label={`${name}, part`}
-          value={String(position.part)}
-          options={parts.map((part, at) => ({ value: String(at), label: part.name || `Part ${at + 1}` }))}
-          onChoose={(part) => setValue(`${place}.part`, Number(part))}
-        />
-      </td>
+      {withParts && (
+        <td>
+          <Select
+            id={fieldId(`${place}.part`)}
+            aria-label={`${name}, part`}
+            value={String(position.part)}
+            options={parts.map((part, at) => ({ value: String(at), label: part.name || `Part ${at + 1}` }))}
+            onChoose={(part) => setValue(`${place}.part`, Number(part))}
+          />
+        </td>
+      )}
       <td>
         <Switch
           id={fieldId(`${place}.on`)}

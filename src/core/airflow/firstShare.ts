@@ -5,8 +5,15 @@ import { type AirNetwork, createAirState, solveNetwork } from './network.ts';
  * Share of a flow that takes the first of two ways side by side, both with plain losses: the smallest case of the network
  * solver, small enough to work by hand, and the principle by which fins and gaps share the air.
  */
-export function firstShare(lossA: number, areaA_m2: number, lossB: number, areaB_m2: number, massFlow_kgPerS: number): number {
-  const way = (loss: number, area_m2: number) => ({ kind: 'loss', loss, area_m2, size_m: Math.sqrt(area_m2) }) as const;
+export function firstShare(
+  lossA: number,
+  areaA_m2: number,
+  lossB: number,
+  areaB_m2: number,
+  massFlow_kgPerS: number,
+): number {
+  const way = (loss: number, area_m2: number) =>
+    ({ kind: 'loss', loss, area_m2, size_m: Math.sqrt(area_m2) }) as const;
   const network: AirNetwork = {
     nodeCount: 2,
     links: [
@@ -26,9 +33,13 @@ export function firstShare(lossA: number, areaA_m2: number, lossB: number, areaB
 export const card = defineCard({
   id: 'airNetwork',
   title: 'Air shared between passages: network of nodes and links',
-  equation: 'Σṁ = 0 at every node; Δp(ṁ) = p_from − p_to on every link; all at once by the global gradient method',
+  equation:
+    'Σṁ = 0 at every node; Δp(ṁ) = p_from − p_to on every link; all at once by the global gradient method',
   result: { name: 'share of the flow', unit: '1' },
-  source: { key: 'todiniPilati1988', where: 'the method; passages side by side as in the plate-fin bypass studies' },
+  source: {
+    key: 'todiniPilati1988',
+    where: 'the method; passages side by side as in the plate-fin bypass studies',
+  },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.05, from: 'source' },
@@ -38,5 +49,6 @@ export const card = defineCard({
     printed: '0.8000',
     where: 'worked by hand: A/√K is 2 against 0.5 (in 10⁻³ m²)',
   },
-  evaluate: ({ lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS }) => firstShare(lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS),
+  evaluate: ({ lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS }) =>
+    firstShare(lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS),
 });

@@ -1,0 +1,110 @@
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { launchChromium } from './chromium.ts';
+
+const desktop = { viewport: { width: 1440, height: 900 } } as const;
+
+/**
+ * One browser for the tests of a file, one context for each call; whatever a page complains of, or asks of anybody but
+ * its own server, fails the test that opened it.
+ */
+export function useBenches() {
+  const address = inject('address');
+  let browser: Browser;
+  let troubles: string[] = [];
+
+  beforeAll(async () => {
+    browser = await launchChromium();
+  });
+  afterEach(async () => {
+    for (const context of browser.contexts()) await context.close();
+    const told = troubles;
+    troubles = [];
+    expect(told).toEqual([]);
+  });
+  afterAll(() => browser.close());
+
+  /** A page that is not yet loaded, watched. */
+  const openPage = async (options: BrowserContextOptions = {}): Promise<Page> => {
+    const context = await browser.newContext({ ...desktop, ...options });
+    const page = await context.newPage();
+    page.on('pageerror', (error) => troubles.push(error.message));
+    page.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type())) troubles.push(message.text());
+    });
+    page.on('request', (request) => {
+      if (!request.url().startsWith(address) && !request.url().startsWith('blob:'))
+        troubles.push(`asked ${request.url()}`);
+    });
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', (event) => {
+        console.error(`blocked by the content policy: ${event.violatedDirective} ${event.blockedURI}`);
+      });
+    });
+    return page;
+  };
+
+  /** The built app, its charts drawn. */
+  const openBench = async (options: BrowserContextOptions = {}): Promise<Page> => {
+    const page = await openPage(options);
+    await page.goto(address);
+    await expectDrawn(page);
+    return page;
+  };
+  return { address, openPage, openBench };
+}
+
+/** Waits until all three charts stand with their ticks. */
+export async function expectDrawn(page: Page): Promise<void> {
+  await expect.poll(() => page.locator('svg:has(.recharts-cartesian-axis-tick-value)').count()).toBe(3);
+}
+
+/** The answer to a question: the sentence below it. */
+export function answerTo(page: Page, question: string): Locator {
+  return page.getByRole('region', { name: question, exact: true }).getByRole('paragraph').first();
+}
+
+export function verdict(page: Page): Locator {
+  return answerTo(page, 'Will it hold?');
+}
+
+/** Percent of the fan's air that goes through the fins, as the drawing's key says. */
+export async function percentThroughFins(page: Page): Promise<number> {
+  const row = page.getByRole('list', { name: 'Streams of air' }).getByRole('listitem');
+  return Number.parseFloat(await row.filter({ hasText: 'through the fins' }).innerText());
+}
+
+/** Presses the item number of a part on the drawing. */
+export async function chooseOnDrawing(page: Page, part: string): Promise<void> {
+  await page
+    .getByRole('region', { name: 'The box, to scale' })
+    .getByRole('button', { name: new RegExp(`^${part}\\b`) })
+    .click();
+  await page.getByRole('heading', { name: part, exact: true }).waitFor();
+}
+
+/** Chooses a part in the list under the drawing, where those are too that cannot be drawn. */
+export async function chooseInList(page: Page, part: string): Promise<void> {
+  await page.getByRole('group', { name: 'Part to edit' }).getByText(part, { exact: true }).click();
+  await page.getByRole('heading', { name: part, exact: true }).waitFor();
+}
+
+export async function chooseExample(page: Page, title: string): Promise<void> {
+  await page.getByRole('combobox', { name: 'Open an example' }).selectOption({ label: title });
+  await expect.poll(() => page.getByLabel('Title of the design').inputValue()).toBe(title);
+}
+
+/** The text box with this label, its unit left out. */
+export function field(page: Page, label: string): Locator {
+  return page.getByRole('textbox', { name: new RegExp(`^${label}\\b`) });
+}
+
+/** What a screen reader adds to a control: the visible text of all that describes it. */
+export function descriptionOf(control: Locator): Promise<string> {
+  return control.evaluate((element) =>
+    (element.getAttribute('aria-describedby') ?? '')
+      .split(' ')
+      .map((id) => document.getElementById(id)?.innerText.trim() ?? `no element ${id}`)
+      .join(' '),
+  );
+}
