@@ -1,39 +1,40 @@
-import { useEffect, useMemo } from 'react';
+import { lazy, Suspense, useEffect, useMemo } from 'react';
 import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
 import { BoxDrawing } from '../ui/drawing/BoxDrawing.tsx';
 import { PartChooser } from '../ui/drawing/PartChooser.tsx';
 import { PartPanel } from '../ui/fields/PartPanel.tsx';
-import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHold } from '../ui/questions/WillItHold.tsx';
-import { Sheet } from '../ui/sheet/Sheet.tsx';
 import { Announcer } from '../ui/verdict/Announcer.tsx';
 import { Freshness } from '../ui/verdict/Freshness.tsx';
 import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { DropTarget } from './DropTarget.tsx';
-import { FileDialogs } from './FileDialogs.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
+import { useAnswer, useHeadline } from './useAnswer.ts';
 import { useDesignFiles } from './useDesignFiles.ts';
 import { useGoTo } from './useGoTo.ts';
-import { useReport } from './useReport.ts';
 import { useSettled } from './useSettled.ts';
+
+// What need not be there with the first paint.
+const Details = lazy(async () => ({ default: (await import('./Details.tsx')).Details }));
+const FileDialogs = lazy(async () => ({ default: (await import('./FileDialogs.tsx')).FileDialogs }));
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
 export function Page() {
-  const report = useReport();
+  const answer = useAnswer();
+  const report = useHeadline(answer);
   const selected = useDesign(({ selectedPart }) => selectedPart);
   const problems = useDesign((state) => state.problems);
   const { selectPart } = useActions();
   const files = useDesignFiles();
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
-  const settled = useSettled(report);
-  const questions = useMemo(() => <Questions report={settled} />, [settled]);
-  const sheet = useMemo(() => <Sheet report={settled} />, [settled]);
+  const settled = useSettled(answer);
+  const details = useMemo(() => <Details answer={settled} />, [settled]);
   useKeeping();
   return (
     <>
@@ -63,7 +64,9 @@ export function Page() {
             <WillItHold report={report} />
           </div>
         </div>
-        <div className={styles.questions}>{questions}</div>
+        <div className={styles.questions}>
+          <Suspense fallback={null}>{details}</Suspense>
+        </div>
       </main>
       <footer className={styles.footer}>
         Computed in this browser; nothing you type leaves it. A computation does not replace a test of the
@@ -71,8 +74,9 @@ export function Page() {
       </footer>
       <Announcer sentence={report.verdict.sentence} />
       <DropTarget onFile={(file) => void files.open(file)} />
-      <FileDialogs files={files} />
-      {sheet}
+      <Suspense fallback={null}>
+        <FileDialogs files={files} />
+      </Suspense>
     </>
   );
 }

@@ -1,25 +1,37 @@
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef } from 'react';
+import type { Path } from '../model/path.ts';
 import { useActions } from '../ui/bench/DesignContext.ts';
 import { fieldId } from '../ui/fields/fieldId.ts';
 import { partOf } from '../ui/fields/groups.ts';
 
+/** A table that is still loading gets so many frames to appear. */
+const mostFrames = 60;
+
 /** Opens the part that a place belongs to and puts the cursor into its field. */
-export function useGoTo(): (path: string) => void {
+export function useGoTo(): (path: Path) => void {
   const { selectPart } = useActions();
-  const [target, setTarget] = useState<string | null>(null);
-  const wanted = useRef(target);
-  useEffect(() => {
-    if (target === null || wanted.current === target) return;
-    wanted.current = target;
-    const element = document.getElementById(fieldId(target)) ?? document.getElementById('part-heading');
-    for (let up = element?.closest('details'); up; up = up.parentElement?.closest('details')) up.open = true;
-    element?.focus();
-    wanted.current = null;
-    setTarget(null);
-  }, [target]);
-  return (path) => {
-    const part = partOf(path);
-    if (part !== null) selectPart(part);
-    setTarget(path);
-  };
+  const frame = useRef(0);
+  useEffect(() => () => cancelAnimationFrame(frame.current), []);
+  return useCallback(
+    (path) => {
+      const part = partOf(path);
+      if (part !== null) selectPart(part);
+      cancelAnimationFrame(frame.current);
+      const look = (left: number) => {
+        const field = document.getElementById(fieldId(path));
+        if (field !== null) focusInside(field);
+        else if (left > 0) frame.current = requestAnimationFrame(() => look(left - 1));
+        else document.getElementById('part-heading')?.focus();
+      };
+      frame.current = requestAnimationFrame(() => look(mostFrames));
+    },
+    [selectPart],
+  );
+}
+
+/** Focuses a control, unfolding what it lies in. */
+function focusInside(control: HTMLElement): void {
+  for (let fold = control.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+    fold.open = true;
+  control.focus();
 }

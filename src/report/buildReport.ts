@@ -1,28 +1,12 @@
-import type { Card } from '../core/card.ts';
-import { systemCards } from '../core/system/methods.ts';
 import { modelAssumptions } from '../core/system/modelAssumptions.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
-import { systemCurves } from '../core/system/solveSystem.ts';
 import type { Design } from '../model/design.ts';
-import { toCore } from '../model/toCore.ts';
-import { airReport } from './airReport.ts';
-import { bibliographyOf } from './bibliography.ts';
-import { buildDrawing } from './buildDrawing.ts';
+import { bibliographyFor, buildHeadline, usedCards } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
-import { quantity } from './format.ts';
-import { heatReport } from './heatReport.ts';
 import { inputGroups } from './inputGroups.ts';
-import { limitRows } from './limitRows.ts';
-import { loadReport } from './loadReport.ts';
 import { assumptionRows, methodRows } from './methodRows.ts';
-import { noteRows } from './noteRows.ts';
-import { ratings } from './ratings.ts';
-import type { Figure, Report, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
-import { verdictReport } from './verdictReport.ts';
-import { counted, percent, temperature, watts } from './words.ts';
-
-/** Flows at which the chart's curves are drawn. */
-const curvePoints = 41;
+import type { Report, ReportPrefs } from './types.ts';
+import { counted, percent } from './words.ts';
 
 /**
  * Everything that screen, sheet, table file and terminal say about one answered design. Pure and total. Reads the
@@ -32,59 +16,16 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
   const { system } = prefs;
   const solved: Solved | null = outcome.ok ? outcome : null;
   const used = usedCards(solved);
-  const bibliography = bibliographyOf([
-    ...used.map((card) => card.source.key),
-    ...(solved?.limits ?? []).map((limit) => limit.source),
-  ]);
+  const bibliography = bibliographyFor(solved);
   return {
-    system,
-    title: titleBlock(design, prefs),
-    verdict: verdictReport(design, outcome, system),
-    figures: solved ? figures(solved, system) : [],
-    limits: solved ? limitRows(solved.limits, bibliography, system) : [],
-    ratings: solved ? ratings(design, solved, system) : null,
-    load: solved ? loadReport(design, solved, system) : null,
-    air: solved ? airReport(solved.air, systemCurves(toCore(design), curvePoints), system) : null,
-    heat: solved ? heatReport(design, solved, system) : null,
-    notes: solved ? noteRows(solved.notes, system) : [],
+    ...buildHeadline(design, outcome, prefs),
     cautions: cautions(design, outcome, system),
     inputs: inputGroups(design, system),
     computed: solved ? computedWords(solved, used.length) : '',
     methods: methodRows(used, bibliography, system),
     sources: bibliography.rows,
     assumptions: assumptionRows(used, solved ? modelAssumptions : []),
-    drawing: buildDrawing(design, outcome, system),
   };
-}
-
-function usedCards(solved: Solved | null): Card[] {
-  const ids = new Set(solved?.used ?? []);
-  return systemCards.filter((card) => ids.has(card.id));
-}
-
-function titleBlock(design: Design, { date = '' }: ReportPrefs): TitleBlock {
-  const { sink, positions, fan } = design;
-  const sinks = positions.length - 1 + Number(sink.first) + Number(sink.last);
-  return {
-    title: design.title,
-    revision: design.revision,
-    remark: design.remark,
-    date,
-    invented: design.invented ? 'Invented example, not a built box' : '',
-    subject: `${counted(positions.length, 'resistor')}, ${counted(sinks, 'sink')}, ${fan.name}`,
-  };
-}
-
-function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
-  const film_K = heat.positions[heat.hottest]?.film_K ?? heat.room_K;
-  return [
-    { key: 'load', label: 'load', value: watts(heat.total_W, system) },
-    { key: 'film', label: 'hottest film', value: temperature(film_K, system) },
-    { key: 'flow', label: 'air moved', value: quantity(air.flow_m3PerS, 'volumeFlow', system, 3) },
-    { key: 'pressure', label: 'fan pressure', value: quantity(air.fanPressure_Pa, 'pressure', system, 3) },
-    { key: 'fins', label: 'through the fins', value: percent(air.share.fins) },
-    { key: 'exhaust', label: 'exhaust air', value: temperature(heat.exhaust_K, system) },
-  ];
 }
 
 function computedWords({ balance }: Solved, methods: number): string {

@@ -1,5 +1,5 @@
 import { plain } from './format.ts';
-import type { Report, TextColumn, TextTable } from './types.ts';
+import type { Headline, Report, TextColumn, TextTable } from './types.ts';
 
 type Cells = readonly (readonly string[])[];
 
@@ -12,7 +12,7 @@ function table(id: string, caption: string, heads: readonly string[], rows: Cell
   return { id, caption, columns, rows };
 }
 
-export function limitsTable({ limits }: Report): TextTable {
+export function limitsTable({ limits }: Headline): TextTable {
   return table(
     'limits',
     'Limits, most urgent first',
@@ -39,7 +39,7 @@ export function figuresTable({ figures }: Report): TextTable {
   );
 }
 
-export function loadTable({ load }: Report): TextTable {
+export function loadTable({ load }: Headline): TextTable {
   return table(
     'load',
     'Watts and volts of every position',

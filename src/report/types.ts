@@ -13,11 +13,8 @@ export interface ReportPrefs {
   readonly date?: string;
 }
 
-/**
- * One fan box, answered: plain words, formatted quantities and series in display units.
- * Screen, sheet, CSV and terminal all render this object and nothing else.
- */
-export interface Report {
+/** What stands on the bench beside the drawing and follows every key. */
+export interface Headline {
   readonly system: UnitSystem;
   readonly title: TitleBlock;
   readonly verdict: VerdictReport;
@@ -30,6 +27,11 @@ export interface Report {
   readonly air: AirReport | null;
   readonly heat: HeatReport | null;
   readonly notes: readonly NoteRow[];
+  readonly drawing: DrawingModel;
+}
+
+/** Everything that screen, sheet, table file and terminal say about one answered design. */
+export interface Report extends Headline {
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
   /** How the answer came about and how well its balances close, in a sentence. */
@@ -37,7 +39,6 @@ export interface Report {
   readonly methods: readonly MethodRow[];
   readonly sources: readonly SourceRow[];
   readonly assumptions: readonly AssumptionRow[];
-  readonly drawing: DrawingModel;
 }
 
 export interface TitleBlock {

@@ -1,9 +1,9 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
-import { chooseInList, chooseOnDrawing, field, useBenches } from './bench.ts';
+import { chooseInList, chooseOnDrawing, field, withBrowser } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 
 const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

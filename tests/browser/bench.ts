@@ -8,7 +8,7 @@ const desktop = { viewport: { width: 1440, height: 900 } } as const;
  * One browser for the tests of a file, one context for each call; whatever a page complains of, or asks of anybody but
  * its own server, fails the test that opened it.
  */
-export function useBenches() {
+export function withBrowser() {
   const address = inject('address');
   let browser: Browser;
   let troubles: string[] = [];

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
-import { chooseExample, field, useBenches, verdict } from './bench.ts';
+import { chooseExample, field, verdict, withBrowser } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 const fixture = new URL('../fixtures/designs/v1/eight-resistors.throughfin.json', import.meta.url);
 const good = JSON.parse(readFileSync(fixture, 'utf8')) as Record<string, unknown>;
 

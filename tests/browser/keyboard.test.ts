@@ -2,9 +2,9 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { useBenches, verdict } from './bench.ts';
+import { verdict, withBrowser } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 
 interface Focused {
   readonly role: string;

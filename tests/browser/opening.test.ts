@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { answerTo, expectDrawn, percentThroughFins, useBenches, verdict } from './bench.ts';
+import { answerTo, expectDrawn, percentThroughFins, verdict, withBrowser } from './bench.ts';
 
-const { address, openPage, openBench } = useBenches();
+const { address, openPage, openBench } = withBrowser();
 const { report } = sampleOf(exampleById('eightResistors'));
 
 describe('the first visit', () => {

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { examples } from '../../src/model/examples/examples.ts';
-import { chooseExample, chooseInList, expectDrawn, useBenches } from './bench.ts';
+import { chooseExample, chooseInList, expectDrawn, withBrowser } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 /** What reaches beyond the right edge of the screen without a scroll box of its own around it. */

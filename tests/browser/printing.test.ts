@@ -2,9 +2,9 @@ import { execFileSync } from 'node:child_process';
 import { expect, test } from 'vitest';
 import { examples } from '../../src/model/examples/examples.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { chooseExample, expectDrawn, useBenches } from './bench.ts';
+import { chooseExample, expectDrawn, withBrowser } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 
 test.each(examples.map(({ design }) => [design.title, design] as const))(
   'printing “%s” from the bench gives its summary sheet on one page, of A4 and of Letter',

@@ -11,11 +11,11 @@ import {
   descriptionOf,
   field,
   percentThroughFins,
-  useBenches,
   verdict,
+  withBrowser,
 } from './bench.ts';
 
-const { openBench } = useBenches();
+const { openBench } = withBrowser();
 const eight = exampleById('eightResistors');
 const air = (page: Page) => answerTo(page, 'Where does the air go?');
 

@@ -1,8 +1,8 @@
-import type { Report } from '../../report/types.ts';
+import type { Headline } from '../../report/types.ts';
 import styles from './AirKey.module.css';
 
 /** What the ribbons and the tint mean, in words with their numbers. */
-export function AirKey({ report }: { readonly report: Report }) {
+export function AirKey({ report }: { readonly report: Headline }) {
   const { air, heat, drawing } = report;
   return (
     <figcaption className={styles.key}>

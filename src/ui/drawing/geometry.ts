@@ -202,7 +202,7 @@ function placeStream({ id, kind, points, width_m }: Stream, place: Place, perMet
       .map(pathOf)
       .join(''),
     width,
-    tip: end === undefined ? null : arrowHead(end, Math.max(2.5, width * 0.7)),
+    tip: end === undefined ? null : arrowHead(end, Math.min(9, Math.max(2.5, width * 0.7))),
   };
 }
 

@@ -18,7 +18,7 @@ export function CellBox({ path, name, noteId, onPaste }: Props) {
   return (
     <TextBox
       id={fieldId(path)}
-      aria-label={view.unit === '' ? name : `${name}, in ${view.unit}`}
+      aria-label={view.unit === '' ? name : `${name} (${view.unit})`}
       aria-describedby={noteId}
       {...useTyping(view)}
       onPaste={(event) => {

@@ -1,13 +1,13 @@
+import { lazy, Suspense } from 'react';
 import { useDesign } from '../bench/DesignContext.ts';
 import { Disclosure } from '../kit/Disclosure.tsx';
-import { CurveEditor } from './CurveEditor.tsx';
-import { ExtrasEditor } from './ExtrasEditor.tsx';
 import { Field } from './Field.tsx';
 import { groupOf } from './groups.ts';
 import styles from './PartPanel.module.css';
-import { PartsEditor } from './PartsEditor.tsx';
-import { PositionsEditor } from './PositionsEditor.tsx';
 import { RemarkField } from './RemarkField.tsx';
+
+// Tables come after the first paint: most parts have none.
+const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.tsx')).ListEditors }));
 
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {
@@ -21,16 +21,11 @@ export function PartPanel() {
       {fields.map(({ path, when }) => (
         <Field key={path} path={path} idle={when !== undefined && !when(design)} />
       ))}
-      {lists.includes('positions') && <PositionsEditor />}
-      {lists.includes('parts') && <PartsEditor />}
-      {lists.includes('fan.curve') && (
-        <CurveEditor
-          list="fan.curve"
-          heading="Fan curve"
-          help="At rated voltage, from shut-off to free delivery. A table may be pasted into any cell."
-        />
+      {lists.length > 0 && (
+        <Suspense fallback={null}>
+          <ListEditors lists={lists} />
+        </Suspense>
       )}
-      {lists.includes('extras') && <ExtrasEditor />}
       <div className={styles.title}>
         <Disclosure summary="Title block">
           <Field path="title" />

@@ -6,7 +6,8 @@ export function nudge(text: string, direction: 1 | -1): string | null {
   const found = /^(\s*)([-+−]?)(\d+)(?:([.,])(\d+))?(?![\d.,/])(.*)$/s.exec(text);
   if (found === null) return null;
   const [, before = '', sign = '', whole = '', mark = '', decimals = '', after = ''] = found;
-  if (/[\d/]/.test(after.replace(/[a-z][²³\d]/gi, ''))) return null;
+  // A second number: a fraction, an exponent, inches after feet. The 3 of m3 belongs to its unit.
+  if (/(?:^|[^\p{L}])\d|^\s*\/|^e[+-]?\d/iu.test(after)) return null;
   const negative = sign === '-' || sign === '−';
   const digits = BigInt(whole + decimals);
   const moved = (negative ? -digits : digits) + BigInt(direction);

@@ -35,8 +35,7 @@ export function FieldFrame({
   return (
     <div className={tall ? `${styles.field} ${styles.tall}` : styles.field}>
       <label htmlFor={id}>
-        {label}
-        {unit !== undefined && unit !== '' && <span className="unseen">, in {unit}</span>}
+        {label} {unit !== undefined && unit !== '' && <span className="unseen">({unit})</span>}
       </label>
       {children}
       <p id={noteIdOf(id)} className={styles.note} data-state={state}>

@@ -1,11 +1,11 @@
 import { limitsTable, loadTable } from '../../report/tables.ts';
-import type { Report } from '../../report/types.ts';
+import type { Headline } from '../../report/types.ts';
 import { LimitList } from './LimitList.tsx';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
 import styles from './WillItHold.module.css';
 
-export function WillItHold({ report }: { readonly report: Report }) {
+export function WillItHold({ report }: { readonly report: Headline }) {
   const { verdict, ratings, limits, notes, load } = report;
   return (
     <QuestionSection id="will-it-hold" question="Will it hold?" sentence={verdict.sentence}>

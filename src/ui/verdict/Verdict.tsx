@@ -1,9 +1,9 @@
-import type { Report } from '../../report/types.ts';
+import type { Headline } from '../../report/types.ts';
 import { Glyph } from '../kit/Glyph.tsx';
 import styles from './Verdict.module.css';
 
 /** The answer in a word and a sentence; on a phone it stays in view while the rest scrolls. */
-export function Verdict({ report, stale }: { readonly report: Report; readonly stale: boolean }) {
+export function Verdict({ report, stale }: { readonly report: Headline; readonly stale: boolean }) {
   const { state, word, sentence } = report.verdict;
   return (
     <div className={styles.verdict} data-state={state} data-stale={stale}>

@@ -47,7 +47,10 @@ describe('Fan A between its points (Fritsch & Carlson 1980, second implementatio
   });
 
   test('at 10 of 12 V gives 19.2044 Pa at 16.667 m³/h', () => {
-    expectPublished(pressure_Pa(20 * (10 / 12), 10 / 12), '19.2044');
+    expectPublished(pressure_Pa(20 * (10 / 12), 10 / 12), '19.2044', {
+      within: 3e-6,
+      because: 'computed there from 27.6544, four decimals',
+    });
   });
 });
 
@@ -93,9 +96,9 @@ describe('A fan with a dip at a box of 0.35·Q² (brentq on every bracket)', () 
   );
 
   test.each([
-    [0, '7.3520', true],
-    [1, '8.6098', false],
-    [2, '9.2568', true],
+    [0, '7.352', true],
+    [1, '8.610', false],
+    [2, '9.257', true],
   ])('crossing %d is at %s m³/h, stable: %s', (index, printed, stable) => {
     expectPublished((found[index]?.flow_m3PerS as number) / perHour, printed);
     expect(found[index]?.stable).toBe(stable);

@@ -1,5 +1,7 @@
 import { describe, test } from 'vitest';
-import { soundAtDistance_dBA, soundAtSpeed_dBA, soundSum_dBA } from '../../../src/core/sound/soundLevel.ts';
+import { soundAtDistance_dBA } from '../../../src/core/sound/soundAtDistance_dBA.ts';
+import { soundAtSpeed_dBA } from '../../../src/core/sound/soundAtSpeed_dBA.ts';
+import { soundSum_dBA } from '../../../src/core/sound/soundSum_dBA.ts';
 import { expectPublished } from '../../helpers/published.ts';
 
 // Public hobby page on fan speed and noise: fifty decibels a decade of speed; 12 V to 7 V and to 9 V are its own examples.

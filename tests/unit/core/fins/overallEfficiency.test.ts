@@ -2,12 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { overallEfficiency } from '../../../../src/core/fins/overallEfficiency.ts';
 
 describe('overallEfficiency', () => {
-  test('weighs fins and bare stretches by area', () => {
-    expect(overallEfficiency(3, 4, 0.8)).toBeCloseTo((3 * 0.8 + 1) / 4, 15);
+  test('is the fin’s own where all is fin, and one where nothing is', () => {
+    expect(overallEfficiency(0.02, 0.02, 0.8)).toBeCloseTo(0.8, 12);
+    expect(overallEfficiency(0, 0.02, 0.8)).toBe(1);
   });
 
-  test('is whole without fins and the fin’s own without bare stretches', () => {
-    expect(overallEfficiency(0, 4, 0.3)).toBe(1);
-    expect(overallEfficiency(4, 4, 0.3)).toBeCloseTo(0.3, 15);
+  test('gives the same heat as fins and bare stretches by themselves', () => {
+    const [fins, bare, eta] = [0.018, 0.004, 0.87];
+    expect((fins + bare) * overallEfficiency(fins, fins + bare, eta)).toBeCloseTo(bare + eta * fins, 12);
   });
 });

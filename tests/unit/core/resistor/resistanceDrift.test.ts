@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { resistanceDrift } from '../../../../src/core/resistor/resistanceDrift.ts';
 
 describe('resistanceDrift', () => {
-  test('adds the linear and the square part', () => {
-    expect(resistanceDrift(100, 50e-6, -0.4e-6)).toBeCloseTo(5e-3 - 4e-3, 15);
+  test('is 1000 ppm after 40 K at 25 ppm/K', () => {
+    expect(resistanceDrift(40, 25e-6, 0)).toBeCloseTo(1e-3, 12);
   });
 
-  test('is nil without a rise, and changes only its linear sign below', () => {
-    expect(resistanceDrift(0, 50e-6, 1e-6)).toBe(0);
-    expect(resistanceDrift(-100, 50e-6, 0.4e-6)).toBeCloseTo(-5e-3 + 4e-3, 15);
+  test('bends by its square coefficient, both ways alike', () => {
+    expect(resistanceDrift(50, 0, -2e-8)).toBeCloseTo(-5e-5, 15);
+    expect(resistanceDrift(-50, 0, -2e-8)).toBeCloseTo(-5e-5, 15);
   });
 });

@@ -1,0 +1,13 @@
+import { render } from '@testing-library/react';
+import type { ReactElement } from 'react';
+import type { Design } from '../../src/model/design.ts';
+import { exampleById } from '../../src/model/examples/examples.ts';
+import { createDesignStore } from '../../src/store/designStore.ts';
+import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
+
+/** Renders a piece of the page over a store of its own. */
+export function renderWithDesign(piece: ReactElement, design: Design = exampleById('eightResistors')) {
+  const store = createDesignStore(design);
+  const rendered = render(<DesignContext value={store}>{piece}</DesignContext>);
+  return { store, ...rendered };
+}

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { prepareFanCurve } from '../../../src/core/fan/fanCurve.ts';
+import { airPower_W, fanEfficiency, fanRise_K, scaleFanDuty } from '../../../src/core/fan/fanLaws.ts';
+import { fanPressure } from '../../../src/core/fan/fanPressure.ts';
+import { expectPublished } from '../../helpers/published.ts';
+
+// Invented fan A: 0 … 40 m³/h, 45 … 0 Pa. Source of every number in this file: independent Python computation (scipy 1.10.1,
+// PchipInterpolator, after Fritsch & Carlson 1980).
+const fan = prepareFanCurve(
+  [45, 38, 31, 24, 14, 0].map((dp_Pa, i) => ({ flow_m3PerS: (8 * i) / 3600, dp_Pa })),
+);
+
+function pressure_Pa(flow_m3PerH: number, speedRatio = 1): number {
+  const out = new Float64Array(2);
+  fanPressure(fan, flow_m3PerH / 3600, speedRatio, 1.2, out);
+  return out[0] as number;
+}
+
+describe('fan A between its points (scipy)', () => {
+  test.each([
+    [12, '34.5'],
+    [20, '27.6544'],
+    [28, '19.4289'],
+    [36, '7.5417'],
+  ])('has at %d m³/h %s Pa', (flow, printed) => {
+    expectPublished(pressure_Pa(flow), printed);
+  });
+
+  test('has the slopes −0.875, −0.875, −0.875, −1.02941, −1.45833 and −2.0 Pa/(m³/h) at its points', () => {
+    const printed = ['-0.875', '-0.875', '-0.875', '-1.02941', '-1.45833', '-2.0'];
+    expect(fan.curve.slope).toHaveLength(printed.length);
+    printed.forEach((slope, i) => {
+      expectPublished((fan.curve.slope[i] as number) / 3600, slope);
+    });
+  });
+});
+
+describe('fan A at 10 V instead of 12 V (fan laws, worked by hand)', () => {
+  const duty = scaleFanDuty(
+    { flow_m3PerS: 20 / 3600, dp_Pa: 27.6544, power_W: 2.4 },
+    { speed: 10 / 12, size: 1, density: 1 },
+  );
+
+  test('moves 0.8333 of the air', () => expectPublished(duty.flow_m3PerS / (20 / 3600), '0.8333'));
+  test('has 19.2044 Pa, by the duty and by the curve', () => {
+    expectPublished(duty.dp_Pa, '19.2044');
+    expectPublished(pressure_Pa(20 * (10 / 12), 10 / 12), '19.2044');
+  });
+  test('takes 1.3889 W', () => expectPublished(duty.power_W, '1.3889'));
+});
+
+describe('a fan of 2.4 W at 20 m³/h (worked by hand)', () => {
+  test('warms air of 1.184 kg/m³ by 0.3627 K', () => {
+    // The heat capacity is given as 1006 J/(kg·K).
+    expectPublished(fanRise_K(2.4, 20 / 3600, 1.184, 1006), '0.3627');
+  });
+  test('gives 0.15364 W to the air, 6.40 %', () => {
+    expectPublished(airPower_W(20 / 3600, 27.6544), '0.15364');
+    expectPublished(100 * fanEfficiency(20 / 3600, 27.6544, 2.4), '6.40');
+  });
+});

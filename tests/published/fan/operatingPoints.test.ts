@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { type FanCurve, prepareFanCurve } from '../../../src/core/fan/fanCurve.ts';
+import { fanGroupPressure } from '../../../src/core/fan/fanGroupPressure.ts';
+import { findOperatingPoints } from '../../../src/core/fan/findOperatingPoints.ts';
+import { stallZones } from '../../../src/core/fan/stallZones.ts';
+import { expectPublished } from '../../helpers/published.ts';
+
+// Invented fans on boxes that take a·Q² Pa (Q in m³/h). Source of every number in this file: independent Python computation
+// (scipy 1.10.1, PchipInterpolator and Brent).
+
+const curveOf = (points: readonly (readonly [flow_m3PerH: number, dp_Pa: number])[]) =>
+  prepareFanCurve(points.map(([q, dp_Pa]) => ({ flow_m3PerS: q / 3600, dp_Pa })));
+
+/** Intersections in m³/h. */
+function meet(fan: FanCurve, a: number, sideBySide = 1, inARow = 1) {
+  const out = new Float64Array(2);
+  const fan_Pa = (flow: number) => {
+    fanGroupPressure(fan, { sideBySide, inARow }, flow, 1, 1.2, out);
+    return out[0] as number;
+  };
+  return findOperatingPoints(fan_Pa, (flow) => a * (flow * 3600) ** 2, fan.freeFlow_m3PerS * sideBySide).map(
+    ({ flow_m3PerS, dp_Pa, stable }) => ({ flow_m3PerH: flow_m3PerS * 3600, dp_Pa, stable }),
+  );
+}
+
+describe('fan A: one, two side by side, two in a row', () => {
+  const fanA = curveOf([
+    [0, 45],
+    [8, 38],
+    [16, 31],
+    [24, 24],
+    [32, 14],
+    [40, 0],
+  ]);
+  test.each([
+    [0.05, 1, 1, '22.5480', '25.4207'],
+    [0.05, 2, 1, '25.9423', '33.6502'],
+    [0.05, 1, 2, '27.9354', '39.0194'],
+    [0.02, 1, 1, '29.5337', '17.4448'],
+    [0.02, 2, 1, '37.7944', '28.5683'],
+    [0.02, 1, 2, '33.7206', '22.7416'],
+  ])(
+    'a box of %f Q² with %d side by side and %d in a row runs at %s m³/h and %s Pa',
+    (a, sideBySide, inARow, flow, dp) => {
+      const [point, ...rest] = meet(fanA, a, sideBySide, inARow);
+      expect(rest).toEqual([]);
+      expect(point?.stable).toBe(true);
+      expectPublished(point?.flow_m3PerH ?? Number.NaN, flow);
+      expectPublished(point?.dp_Pa ?? Number.NaN, dp);
+    },
+  );
+});
+
+describe('a fan with a dip at 8 m³/h on a box of 0.35 Q²', () => {
+  const fan = curveOf([
+    [0, 50],
+    [4, 36],
+    [8, 18],
+    [9, 30],
+    [12, 29],
+    [16, 17],
+    [20, 0],
+  ]);
+
+  test('meets it at 7.3520 (stable), 8.6098 (not stable) and 9.2568 m³/h (stable)', () => {
+    const found = meet(fan, 0.35);
+    expect(found.map(({ stable }) => stable)).toEqual([true, false, true]);
+    ['7.3520', '8.6098', '9.2568'].forEach((printed, i) => {
+      expectPublished(found[i]?.flow_m3PerH ?? Number.NaN, printed);
+    });
+  });
+
+  test('rises from 8 to 9 m³/h', () => {
+    expect(
+      stallZones(fan).map(({ from_m3PerS, to_m3PerS }) => [from_m3PerS * 3600, to_m3PerS * 3600]),
+    ).toEqual([[8, 9]]);
+  });
+});

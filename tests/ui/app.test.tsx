@@ -1,0 +1,235 @@
+import { act, fireEvent, render, screen, waitFor, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { App } from '../../src/app/App.tsx';
+import { ErrorBoundary } from '../../src/app/ErrorBoundary.tsx';
+import { serialiseDesign } from '../../src/io/designFile.ts';
+import { defaultDesign } from '../../src/model/defaults.ts';
+import { exampleById } from '../../src/model/examples/examples.ts';
+import { createDesignStore } from '../../src/store/designStore.ts';
+import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
+
+// jsdom has neither; the browser tests use the real ones.
+beforeAll(() => {
+  HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
+    this.open = true;
+  };
+  URL.createObjectURL ??= () => 'blob:test';
+  URL.revokeObjectURL ??= () => {};
+});
+
+function openPage(design = exampleById('eightResistors')) {
+  const store = createDesignStore(design);
+  const { container } = render(<App store={store} />);
+  return { store, user: userEvent.setup(), container };
+}
+
+const designFile = (text: string, name = 'box.throughfin.json') =>
+  new File([text], name, { type: 'application/json' });
+
+/** What the browser was given to save, in order. */
+function watchSaves() {
+  const saved: Blob[] = [];
+  vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => {
+    saved.push(blob as Blob);
+    return 'blob:test';
+  });
+  const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => {});
+  return { saved, click };
+}
+
+describe('the page', () => {
+  test('has its landmarks, its questions in order, and a way past the header', async () => {
+    // The sheet stands beside the page, with a header of its own.
+    const page = within(openPage().container);
+    expect(page.getByRole('banner')).toBeInTheDocument();
+    expect(screen.getByRole('main')).toBeInTheDocument();
+    expect(screen.getByRole('contentinfo')).toBeInTheDocument();
+    expect(screen.getByRole('heading', { level: 1, name: 'Throughfin' })).toBeInTheDocument();
+    const skip = screen.getByRole('link', { name: 'Skip to the drawing' });
+    expect(document.querySelector(skip.getAttribute('href') ?? '')).toBe(screen.getByRole('main'));
+    await screen.findByRole('heading', { name: 'How is it computed?' });
+    const questions = screen
+      .getAllByRole('heading', { level: 2 })
+      .map((heading) => heading.textContent)
+      .filter((text) => text?.endsWith('?'));
+    expect(questions).toEqual([
+      'Will it hold?',
+      'Where does the air go?',
+      'Where do the kelvins go?',
+      'How is it computed?',
+    ]);
+  });
+
+  test('answers every key at once', () => {
+    const { store } = openPage();
+    const sentence = () => document.querySelector('#will-it-hold')?.textContent;
+    const before = sentence();
+    fireEvent.change(screen.getByRole('textbox', { name: /^Side clearance/ }), { target: { value: '3 mm' } });
+    expect(store.getState().stale).toBe(false);
+    expect(sentence()).not.toBe(before);
+    expect(screen.getByRole('button', { name: 'Baffle, side clearance 3\u202fmm' })).toBeInTheDocument();
+  });
+
+  test('keeps the last answer while something is wrong, says so, and leads there', async () => {
+    const { store, user } = openPage();
+    const before = document.querySelector('#will-it-hold')?.textContent;
+    const box = screen.getByRole('textbox', { name: /^Side clearance/ });
+    fireEvent.change(box, { target: { value: 'thin' } });
+    expect(document.querySelector('#will-it-hold')?.textContent).toBe(before);
+    act(() => store.getState().selectPart('room'));
+    await user.click(screen.getByRole('button', { name: 'Mend: Side clearance' }));
+    const again = screen.getByRole('textbox', { name: /^Side clearance/ });
+    await waitFor(() => expect(again).toHaveFocus());
+    expect(again).toHaveValue('thin');
+  });
+
+  test('leads to a wrong entry in the folded title block', async () => {
+    const { user } = openPage();
+    fireEvent.change(screen.getByRole('textbox', { name: 'Remark' }), { target: { value: 'x'.repeat(601) } });
+    await user.click(screen.getByRole('button', { name: 'Mend: Remark' }));
+    await waitFor(() => expect(screen.getByRole('textbox', { name: 'Remark' })).toHaveFocus());
+    expect(screen.getByText('Title block').closest('details')).toHaveAttribute('open');
+  });
+
+  test('lets the title be edited in the header', () => {
+    const { store } = openPage();
+    fireEvent.change(screen.getByRole('textbox', { name: 'Title of the design' }), {
+      target: { value: 'Load bank' },
+    });
+    expect(store.getState().design.title).toBe('Load bank');
+  });
+
+  test('shows inches without touching what was typed', async () => {
+    const { user } = openPage();
+    const slot = () => screen.getByRole('textbox', { name: /^Slot width/ });
+    fireEvent.change(slot(), { target: { value: '20 mm' } });
+    await user.click(screen.getByRole('radio', { name: 'Inch units' }));
+    expect(slot()).toHaveValue('20 mm');
+    expect(screen.getByRole('textbox', { name: 'Stand-off (in)' }).getAttribute('value')).toMatch(
+      /^0\.11811/,
+    );
+  });
+
+  test('sends the sheet to the printer', async () => {
+    const { user } = openPage();
+    const print = vi.spyOn(window, 'print').mockImplementation(() => {});
+    await user.click(screen.getByRole('button', { name: 'Print' }));
+    expect(print).toHaveBeenCalledOnce();
+    await waitFor(() => expect(document.querySelector('body > .sheet')).not.toBeNull());
+  });
+});
+
+describe('designs that take the place of another', () => {
+  const choose = (label: string) =>
+    userEvent.selectOptions(screen.getByRole('combobox', { name: 'Open an example or a new design' }), label);
+
+  test('an example replaces an untouched one without a question', async () => {
+    const { store } = openPage();
+    await choose(exampleById('onePair').title);
+    expect(store.getState().design).toEqual(exampleById('onePair'));
+  });
+
+  test('a changed design is asked for first, and can be kept', async () => {
+    const { store, user } = openPage();
+    act(() => store.getState().setText('room.T_K', '30 °C'));
+    const { design } = store.getState();
+    await choose('New design');
+    const dialog = await screen.findByRole('dialog', { name: 'Replace the design on the bench?' });
+    expect(store.getState().design).toBe(design);
+    await user.click(within(dialog).getByRole('button', { name: 'Keep it' }));
+    expect(screen.queryByRole('dialog')).toBeNull();
+    expect(store.getState().design).toBe(design);
+  });
+
+  test('a changed design can be saved and then replaced', async () => {
+    const { saved } = watchSaves();
+    const { store, user } = openPage();
+    act(() => store.getState().setText('room.T_K', '30 °C'));
+    const { design } = store.getState();
+    await choose('New design');
+    await user.click(await screen.findByRole('button', { name: 'Save it, then replace' }));
+    expect(await saved[0]?.text()).toBe(serialiseDesign(design));
+    expect(store.getState().design).toEqual(defaultDesign);
+  });
+
+  test('a saved design is replaced without a question', async () => {
+    watchSaves();
+    const { store, user } = openPage();
+    act(() => store.getState().setText('room.T_K', '30 °C'));
+    await user.click(screen.getByRole('button', { name: 'Save' }));
+    await choose('New design');
+    expect(store.getState().design).toEqual(defaultDesign);
+  });
+
+  test('what is saved while something is wrong opens again', async () => {
+    const { saved } = watchSaves();
+    const { store, user } = openPage();
+    act(() => store.getState().setText('baffle.collar_m', '90 mm'));
+    expect(store.getState().stale).toBe(true);
+    await user.click(screen.getByRole('button', { name: 'Save' }));
+    const text = (await saved[0]?.text()) ?? '';
+    expect(createDesignStore(defaultDesign).getState().openText(text).ok).toBe(true);
+  });
+
+  test('a file opens by the button', async () => {
+    const { store, user } = openPage();
+    const twoDozen = exampleById('twoDozen');
+    await user.upload(screen.getByLabelText('Design file'), designFile(serialiseDesign(twoDozen)));
+    await waitFor(() => expect(store.getState().design).toEqual(twoDozen));
+  });
+
+  test('a file opens where it is dropped', async () => {
+    const { store } = openPage();
+    const onePair = exampleById('onePair');
+    const dataTransfer = { types: ['Files'], files: [designFile(serialiseDesign(onePair))] };
+    fireEvent.dragOver(document.body, { dataTransfer });
+    expect(screen.getByText('Drop the design file to open it')).toBeInTheDocument();
+    fireEvent.drop(document.body, { dataTransfer });
+    await waitFor(() => expect(store.getState().design).toEqual(onePair));
+    expect(screen.queryByText('Drop the design file to open it')).toBeNull();
+  });
+
+  test('a file that does not read changes nothing and says where it is wrong', async () => {
+    const { store, user } = openPage();
+    const { design } = store.getState();
+    const text = serialiseDesign(defaultDesign).replace('"T_K": 308.15', '"T_K": "warm"');
+    await user.upload(screen.getByLabelText('Design file'), designFile(text, 'warm.throughfin.json'));
+    const dialog = await screen.findByRole('dialog', { name: 'This file was not opened' });
+    expect(dialog).toHaveTextContent('warm.throughfin.json');
+    expect(dialog).toHaveTextContent('room.T_K');
+    expect(store.getState().design).toBe(design);
+  });
+});
+
+function Broken(): never {
+  throw new Error('the floor gave way');
+}
+
+test('a broken page keeps the design and offers it as a file', async () => {
+  const { saved } = watchSaves();
+  const silence = vi.spyOn(console, 'error').mockImplementation(() => {});
+  const store = createDesignStore(exampleById('onePair'));
+  render(
+    <ErrorBoundary store={store}>
+      <Broken />
+    </ErrorBoundary>,
+  );
+  expect(screen.getByText('the floor gave way')).toBeInTheDocument();
+  await userEvent.click(screen.getByRole('button', { name: 'Save the design' }));
+  expect(await saved[0]?.text()).toBe(serialiseDesign(exampleById('onePair')));
+  silence.mockRestore();
+});
+
+test('the verdict is spoken once it stands still', () => {
+  vi.useFakeTimers();
+  const { rerender } = render(<Announcer sentence="Holds." />);
+  const status = screen.getByRole('status');
+  act(() => vi.advanceTimersByTime(500));
+  rerender(<Announcer sentence="Does not hold." />);
+  act(() => vi.advanceTimersByTime(500));
+  expect(status).toBeEmptyDOMElement();
+  act(() => vi.advanceTimersByTime(500));
+  expect(status).toHaveTextContent('Does not hold.');
+  vi.useRealTimers();
+});
