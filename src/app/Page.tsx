@@ -4,6 +4,7 @@ import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext
 import { AirKey } from '../ui/drawing/AirKey.tsx';
 import { BoxDrawing } from '../ui/drawing/BoxDrawing.tsx';
 import { PartChooser } from '../ui/drawing/PartChooser.tsx';
+import { StackDetail } from '../ui/drawing/StackDetail.tsx';
 import { PartPanel } from '../ui/fields/PartPanel.tsx';
 import { WillItHold } from '../ui/questions/WillItHold.tsx';
 import { Announcer } from '../ui/verdict/Announcer.tsx';
@@ -51,7 +52,10 @@ export function Page() {
             </h2>
             <figure className={styles.figure}>
               <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
-              <AirKey report={report} />
+              <figcaption className={styles.foot}>
+                <AirKey report={report} />
+                <StackDetail model={report.drawing} selected={selected} />
+              </figcaption>
             </figure>
             <PartChooser selected={selected} onSelect={selectPart} wrong={problems.map(({ path }) => path)} />
           </section>

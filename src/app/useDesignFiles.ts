@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { serialiseDesign } from '../io/designFile.ts';
 import { defaultDesign } from '../model/defaults.ts';
+import { parseDesignText } from '../model/designText.ts';
 import { type ExampleId, exampleById, examples } from '../model/examples/examples.ts';
 import type { ReadProblem } from '../model/readDesign.ts';
 import { useActions, useDesignStore } from '../ui/bench/DesignContext.ts';
@@ -61,10 +62,15 @@ export function useDesignFiles() {
         setRefused({ name: file.name, problems: [{ path: '', reason: read.reason }] });
         return;
       }
+      // A file that cannot be opened is no reason to ask about the design that is in its way.
+      const result = parseDesignText(read.text);
+      if (!result.ok) {
+        setRefused({ name: file.name, problems: result.problems });
+        return;
+      }
       offer(file.name, () => {
-        const result = openText(read.text);
-        if (result.ok) saved.current = serialiseDesign(result.design);
-        setRefused(result.ok ? null : { name: file.name, problems: result.problems });
+        openText(read.text);
+        saved.current = serialiseDesign(result.design);
       });
     },
   };

@@ -68,10 +68,10 @@ export function verdict(page: Page): Locator {
   return answerTo(page, 'Will it hold?');
 }
 
-/** Percent of the fan's air that goes through the fins, as the drawing's key says. */
+/** Percent of the fan’s air that goes through the fins, as the drawing's key says. */
 export async function percentThroughFins(page: Page): Promise<number> {
   const row = page.getByRole('list', { name: 'Streams of air' }).getByRole('listitem');
-  return Number.parseFloat(await row.filter({ hasText: 'through the fins' }).innerText());
+  return Number.parseFloat((await row.filter({ hasText: 'through the fins' }).textContent()) ?? '');
 }
 
 /** Presses the item number of a part on the drawing. */
@@ -99,12 +99,19 @@ export function field(page: Page, label: string): Locator {
   return page.getByRole('textbox', { name: new RegExp(`^${label}\\b`) });
 }
 
-/** What a screen reader adds to a control: the visible text of all that describes it. */
+/** What a screen reader adds to a control: the visible text of what describes it. */
 export function descriptionOf(control: Locator): Promise<string> {
-  return control.evaluate((element) =>
-    (element.getAttribute('aria-describedby') ?? '')
-      .split(' ')
-      .map((id) => document.getElementById(id)?.innerText.trim() ?? `no element ${id}`)
-      .join(' '),
-  );
+  return control.evaluate((element) => {
+    const id = element.getAttribute('aria-describedby') ?? '';
+    const note = document.getElementById(id);
+    if (note === null) return `no element ${id}`;
+    const walker = document.createTreeWalker(note, NodeFilter.SHOW_TEXT, (text) =>
+      text.parentElement?.checkVisibility({ visibilityProperty: true })
+        ? NodeFilter.FILTER_ACCEPT
+        : NodeFilter.FILTER_REJECT,
+    );
+    let said = '';
+    while (walker.nextNode()) said += walker.currentNode.textContent;
+    return said;
+  });
 }

@@ -65,9 +65,9 @@ test('the whole job is done without a mouse: part, value, verdict, table, print'
   await page.getByRole('heading', { name: 'Baffle', exact: true }).waitFor();
 
   await tabTo(page, /^Side clearance/);
-  await page.keyboard.type('1/16 in');
+  await page.keyboard.type('1/8 in');
   const eight = exampleById('eightResistors');
-  const expected = sampleOf({ ...eight, baffle: { ...eight.baffle, sideClearance_m: 0.0254 / 16 } });
+  const expected = sampleOf({ ...eight, baffle: { ...eight.baffle, sideClearance_m: 0.0254 / 8 } });
   await expect.poll(() => verdict(page).textContent()).toBe(expected.report.verdict.sentence);
   expect(expected.report.verdict.sentence).not.toBe(before);
 
@@ -92,7 +92,7 @@ test('the list of parts is one stop, and the arrows go along it', async () => {
 
 test('the arrow keys nudge a number by its last digit and leave its unit alone', async () => {
   const page = await openBench();
-  const clearance = page.getByLabel('Side clearance');
+  const clearance = field(page, 'Side clearance');
   await clearance.fill('1.6 mm');
   await clearance.press('ArrowUp');
   expect(await clearance.inputValue()).toBe('1.7 mm');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { answerTo, expectDrawn, percentThroughFins, verdict, withBrowser } from './bench.ts';
+import { answerTo, expectDrawn, field, percentThroughFins, verdict, withBrowser } from './bench.ts';
 
 const { address, openPage, openBench } = withBrowser();
 const { report } = sampleOf(exampleById('eightResistors'));
@@ -54,7 +54,7 @@ describe('the first visit', () => {
     });
     await page.goto(address, { waitUntil: 'commit' });
     await expect.poll(() => verdict(page).textContent()).toBe(report.verdict.sentence);
-    await page.getByLabel('Side clearance').fill('2');
+    await field(page, 'Side clearance').fill('2');
     await expect.poll(() => verdict(page).textContent()).not.toBe(report.verdict.sentence);
     expect(held.length).toBeGreaterThan(0);
     expect(await page.locator('.recharts-cartesian-axis').count()).toBe(0);

@@ -10,7 +10,12 @@ import { createDesignStore } from '../../src/store/designStore.ts';
 import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
 
 // jsdom has neither; the browser tests use the real ones.
-beforeAll(() => {
+beforeAll(async () => {
+  // What the page loads after its first paint, loaded before, so that no test waits for it.
+  await Promise.all([
+    import('../../src/app/Details.tsx'),
+    import('../../src/app/FileDialogs.tsx'),
+  ]);
   HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
     this.open = true;
   };
@@ -48,7 +53,7 @@ describe('the page', () => {
     expect(screen.getByRole('heading', { level: 1, name: 'Throughfin' })).toBeInTheDocument();
     const skip = screen.getByRole('link', { name: 'Skip to the drawing' });
     expect(document.querySelector(skip.getAttribute('href') ?? '')).toBe(screen.getByRole('main'));
-    await screen.findByRole('heading', { name: 'How is it computed?' });
+    await screen.findByRole('heading', { name: 'How is it computed?' }, { timeout: 10_000 });
     const questions = screen
       .getAllByRole('heading', { level: 2 })
       .map((heading) => heading.textContent)

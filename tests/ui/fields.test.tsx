@@ -156,7 +156,8 @@ describe('the panel of a part', () => {
     const rendered = renderWithDesign(<PartPanel />);
     // Tables are loaded when they are first needed.
     await act(async () => rendered.store.getState().selectPart(part));
-    if (groupOf(part).lists.length > 0) await screen.findAllByRole('region', {}, { timeout: 5000 });
+    if (groupOf(part).lists.length > 0)
+      await screen.findAllByRole('button', { name: /^Add / }, { timeout: 5000 });
     return { ...rendered, state: rendered.store.getState, user: userEvent.setup() };
   }
 

@@ -5,7 +5,7 @@ import styles from './AirKey.module.css';
 export function AirKey({ report }: { readonly report: Headline }) {
   const { air, heat, drawing } = report;
   return (
-    <figcaption className={styles.key}>
+    <div className={styles.key}>
       {air !== null && (
         <ul aria-label="Streams of air">
           {air.shares.map(({ kind, label, percent }) => (
@@ -24,6 +24,6 @@ export function AirKey({ report }: { readonly report: Headline }) {
         </p>
       )}
       <p>{drawing.caption}</p>
-    </figcaption>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
-import type { CSSProperties } from 'react';
 import type { PartId } from '../../report/drawing.ts';
 import type { PlacedShape, PlacedView } from './geometry.ts';
 import styles from './ViewArt.module.css';
+import { warmthStyle } from './warmthStyle.ts';
 
 interface Props {
   readonly view: PlacedView;
@@ -65,8 +65,4 @@ export function ViewArt({ view, selected, hatch }: Props) {
       ))}
     </g>
   );
-}
-
-function warmthStyle(warmth: number | null): CSSProperties {
-  return (warmth === null ? {} : { '--warmth': warmth.toFixed(3) }) as CSSProperties;
 }

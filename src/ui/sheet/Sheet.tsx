@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
 import type { Report } from '../../report/types.ts';
 import { fitPage } from './fitPage.ts';
@@ -7,13 +7,11 @@ import { SheetPage } from './SheetPage.tsx';
 
 /** Stands beside the app in the body, unseen on a screen; printing from anywhere prints it and nothing else. */
 export function Sheet({ report }: { readonly report: Report }) {
-  // Nobody looks at the sheet while typing: it follows when there is time.
-  const settled = useDeferredValue(report);
   const page = useRef<HTMLElement>(null);
   useEffect(() => {
     const fit = () => page.current && fitPage(page.current);
     window.addEventListener('beforeprint', fit);
     return () => window.removeEventListener('beforeprint', fit);
   }, []);
-  return createPortal(<SheetPage report={settled} page={page} />, document.body);
+  return createPortal(<SheetPage report={report} page={page} />, document.body);
 }

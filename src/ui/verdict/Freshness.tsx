@@ -14,9 +14,9 @@ export function Freshness({ problems, onGoTo }: Props) {
   const name = findField(first.path)?.label ?? first.path;
   return (
     <p className={styles.line} data-stale="true">
-      Last good answer.{' '}
+      <span>Last good answer.</span>
       <button type="button" className={styles.link} onClick={() => onGoTo(first.path)}>
-        {problems.length === 1 ? 'Mend' : `Mend ${problems.length} entries, first`}: {name}
+        {problems.length === 1 ? 'Mend' : `Mend 1 of ${problems.length}`}: {name}
       </button>
     </p>
   );

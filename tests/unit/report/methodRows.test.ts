@@ -1,0 +1,22 @@
+import { describe, expect, test } from 'vitest';
+import { assumptions } from '../../../src/core/assumptions.ts';
+import { cards } from '../../../src/core/cards.ts';
+import { modelAssumptions } from '../../../src/core/system/modelAssumptions.ts';
+import { assumptionRows } from '../../../src/report/methodRows.ts';
+import { sampleExample, sampleWithoutAnswer } from '../../helpers/sampleReport.ts';
+
+describe('assumptionRows', () => {
+  test('list what the methods and the model take for granted, each once, worded', () => {
+    const keys = assumptionRows(cards.slice(0, 3), ['evenFeed', 'dryIdealGas']).map(({ key }) => key);
+    expect(keys).toContain('evenFeed');
+    expect(new Set(keys).size).toBe(keys.length);
+    for (const row of assumptionRows([], ['evenFeed']))
+      expect(row).toEqual({ key: 'evenFeed', ...assumptions.evenFeed });
+  });
+
+  test('stand in the report of an answer, and are not asked for without one', () => {
+    const keys = sampleExample('eightResistors').report.assumptions.map(({ key }) => key);
+    for (const key of modelAssumptions) expect(keys).toContain(key);
+    expect(sampleWithoutAnswer().report.assumptions).toEqual([]);
+  });
+});
