@@ -54,7 +54,7 @@ export function Page() {
               <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
               <figcaption className={styles.foot}>
                 <AirKey report={report} />
-                <StackDetail model={report.drawing} selected={selected} />
+                <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />
               </figcaption>
             </figure>
             <PartChooser selected={selected} onSelect={selectPart} wrong={problems.map(({ path }) => path)} />

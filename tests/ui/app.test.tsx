@@ -12,10 +12,7 @@ import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
 // jsdom has neither; the browser tests use the real ones.
 beforeAll(async () => {
   // What the page loads after its first paint, loaded before, so that no test waits for it.
-  await Promise.all([
-    import('../../src/app/Details.tsx'),
-    import('../../src/app/FileDialogs.tsx'),
-  ]);
+  await Promise.all([import('../../src/app/Details.tsx'), import('../../src/app/FileDialogs.tsx')]);
   HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
     this.open = true;
   };

@@ -1,11 +1,13 @@
 import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { useActions, useDesign } from '../../src/ui/bench/DesignContext.ts';
 import { AirKey } from '../../src/ui/drawing/AirKey.tsx';
 import { BoxDrawing } from '../../src/ui/drawing/BoxDrawing.tsx';
+import { detailOf } from '../../src/ui/drawing/detail.ts';
 import { balloonSize, placeDrawing } from '../../src/ui/drawing/geometry.ts';
 import { PartChooser } from '../../src/ui/drawing/PartChooser.tsx';
+import { StackDetail } from '../../src/ui/drawing/StackDetail.tsx';
 import { spread } from '../../src/ui/drawing/spread.ts';
 import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
@@ -160,6 +162,60 @@ describe('the drawing as a form', () => {
     const { positions } = report.heat ?? { positions: [] };
     const drawn = [...container.querySelectorAll('text')].map((text) => text.textContent);
     for (const { film } of positions) expect(drawn).toContain(film.split('\u202f')[0]);
+  });
+});
+
+describe('the detail of a resistor', () => {
+  const detail = detailOf(report.drawing, 208);
+  const { design } = sampleExample('eightResistors');
+
+  test('shows the hottest resistor between its plates', () => {
+    expect(detail?.resistor).toBe((report.heat?.positions.findIndex(({ hottest }) => hottest) ?? -1) + 1);
+    expect(detail?.layers.map(({ part }) => part)).toEqual([
+      'sinks',
+      'bonds',
+      'resistors',
+      'secondFace',
+      'sinks',
+    ]);
+    const film = report.heat?.positions.find(({ hottest }) => hottest)?.film;
+    expect(detail?.words).toContain(`film ${film}`);
+  });
+
+  test('keeps the proportions of its layers and leaves no gap', () => {
+    const [, bond, chip] = detail?.layers ?? [];
+    const part = design.parts[0];
+    const body_m = (part?.thickness_m ?? 0) + (part?.coating_m ?? 0);
+    expect((bond?.width ?? 0) / (chip?.width ?? 1)).toBeCloseTo(design.bond.filament_m / body_m, 9);
+    let edge = 0;
+    for (const { x, width } of detail?.layers ?? []) {
+      expect(x).toBeCloseTo(edge, 6);
+      edge = x + width;
+    }
+    expect(edge).toBeCloseTo(208, 6);
+  });
+
+  test('turns with a resistor that is flipped, and does without a sink that is not there', () => {
+    const positions = design.positions.slice(0, 1).map((position) => ({ ...position, flipped: true }));
+    const single = sampleOf({ ...design, positions, sink: { ...design.sink, last: false } });
+    expect(detailOf(single.report.drawing, 208)?.layers.map(({ part }) => part)).toEqual([
+      'sinks',
+      'secondFace',
+      'resistors',
+      'bonds',
+    ]);
+  });
+
+  test('opens the inputs of a layer by a click, and says in words what it shows', async () => {
+    const onSelect = vi.fn();
+    const { container } = renderWithDesign(
+      <StackDetail model={report.drawing} selected="fan" onSelect={onSelect} />,
+    );
+    const bond = container.querySelector('[data-role="bond"]');
+    if (bond === null) throw new Error('no bond drawn');
+    await userEvent.click(bond);
+    expect(onSelect).toHaveBeenCalledExactlyOnceWith('bonds');
+    expect(container).toHaveTextContent(/^.*Resistor \d, \d+ × life size: plate .*film .*plate /);
   });
 });
 

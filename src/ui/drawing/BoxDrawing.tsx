@@ -1,6 +1,7 @@
-import { type MouseEvent, useId, useMemo, useRef } from 'react';
+import { useId, useMemo, useRef } from 'react';
 import type { DrawingModel, PartId } from '../../report/drawing.ts';
 import styles from './BoxDrawing.module.css';
+import { choosePart } from './choosePart.ts';
 import { type Balloon, placeDrawing } from './geometry.ts';
 import { useWidth } from './useWidth.ts';
 import { ViewArt } from './ViewArt.tsx';
@@ -17,14 +18,16 @@ export function BoxDrawing({ model, selected, onSelect }: Props) {
   const width = useWidth(frame, 640);
   const hatch = useId();
   const { height, views, balloons } = useMemo(() => placeDrawing(model, width), [model, width]);
-  const choose = (event: MouseEvent) => {
-    const part = event.target instanceof Element ? event.target.getAttribute('data-part') : null;
-    if (part !== null) onSelect(part as PartId);
-  };
   return (
     <div ref={frame} className={styles.frame}>
       {/* For the mouse alone: whoever cannot see the drawing has the numbered buttons. */}
-      <svg width={width} height={height} aria-hidden="true" focusable="false" onClick={choose}>
+      <svg
+        width={width}
+        height={height}
+        aria-hidden="true"
+        focusable="false"
+        onClick={(event) => choosePart(event, onSelect)}
+      >
         <defs>
           <pattern
             id={`${hatch}-cut`}

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { DrawingModel, PartId } from '../../report/drawing.ts';
-import { type Detail, detailOf } from './detail.ts';
+import { choosePart } from './choosePart.ts';
+import { detailOf, type Layer } from './detail.ts';
 import { partNumber } from './partNumbers.ts';
 import styles from './StackDetail.module.css';
 import { warmthStyle } from './warmthStyle.ts';
@@ -12,10 +13,11 @@ const top = 16;
 interface Props {
   readonly model: DrawingModel;
   readonly selected: PartId;
+  readonly onSelect: (part: PartId) => void;
 }
 
 /** What no drawing of the whole box can show: the layers between two plates, with their item numbers. */
-export function StackDetail({ model, selected }: Props) {
+export function StackDetail({ model, selected, onSelect }: Props) {
   const detail = useMemo(() => detailOf(model, width), [model]);
   if (detail === null) return null;
   return (
@@ -25,9 +27,10 @@ export function StackDetail({ model, selected }: Props) {
         width={width}
         height={top + height + 1}
         aria-hidden="true"
+        onClick={(event) => choosePart(event, onSelect)}
       >
         {detail.layers.map((layer) => (
-          <LayerArt key={layer.key} {...layer} chosen={layer.part === selected} />
+          <LayerArt key={layer.key} layer={layer} chosen={layer.part === selected} />
         ))}
       </svg>
       <p>
@@ -38,27 +41,21 @@ export function StackDetail({ model, selected }: Props) {
   );
 }
 
-function LayerArt({
-  part,
-  role,
-  x,
-  width,
-  warmth,
-  chosen,
-}: Detail['layers'][number] & { readonly chosen: boolean }) {
+function LayerArt({ layer, chosen }: { readonly layer: Layer; readonly chosen: boolean }) {
+  const { part, role, x, width: across, warmth } = layer;
   return (
     <g data-chosen={chosen}>
       <rect
         x={x}
         y={top}
-        width={width}
+        width={across}
         height={height}
         className={styles.layer}
         data-part={part}
         data-role={role}
         style={warmthStyle(warmth)}
       />
-      <text x={x + width / 2} y={top - 5} textAnchor="middle" className={styles.number}>
+      <text x={x + across / 2} y={top - 5} textAnchor="middle" className={styles.number}>
         {partNumber(part)}
       </text>
     </g>

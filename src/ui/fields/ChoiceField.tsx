@@ -11,7 +11,7 @@ export function ChoiceField({ view, field }: { readonly view: FieldView; readonl
   const { setValue } = useActions();
   const id = fieldId(path);
   return (
-    <FieldFrame id={id} label={label} help={help} problem={problem} tall>
+    <FieldFrame id={id} label={label} help={help} problem={problem} shape="tall">
       <Select
         id={id}
         value={String(value)}

@@ -9,7 +9,7 @@ export function FlagField({ view }: { readonly view: FieldView }) {
   const { setValue } = useActions();
   const id = fieldId(path);
   return (
-    <FieldFrame id={id} label={label} help={help} problem={problem}>
+    <FieldFrame id={id} label={label} help={help} problem={problem} shape="tick">
       <Switch
         id={id}
         checked={value === true}

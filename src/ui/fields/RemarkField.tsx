@@ -9,7 +9,7 @@ export function RemarkField({ path }: { readonly path: string }) {
   const { setText } = useActions();
   const id = fieldId(path);
   return (
-    <FieldFrame id={id} label={label} help={help} problem={problem} tall>
+    <FieldFrame id={id} label={label} help={help} problem={problem} shape="tall">
       <textarea
         id={id}
         className={styles.area}

@@ -16,7 +16,7 @@ export function TypedField({ view }: { readonly view: FieldView }) {
       help={help}
       problem={problem}
       warning={warning}
-      tall={field.kind === 'text'}
+      shape={field.kind === 'text' ? 'tall' : 'row'}
     >
       <TextBox id={id} aria-describedby={noteIdOf(id)} {...useTyping(view)} />
     </FieldFrame>

@@ -9,8 +9,8 @@ interface Props {
   readonly help: string;
   readonly problem: string | null;
   readonly warning?: string | null;
-  /** Label above the control instead of beside it. */
-  readonly tall?: boolean;
+  /** Label before the control, above it, or after it as beside a checkbox. */
+  readonly shape?: 'row' | 'tall' | 'tick';
   readonly children: ReactNode;
 }
 
@@ -27,13 +27,13 @@ export function FieldFrame({
   help,
   problem,
   warning = null,
-  tall = false,
+  shape = 'row',
   children,
 }: Props) {
   const message = problem ?? warning;
   const state = problem !== null ? 'problem' : warning !== null ? 'warning' : 'help';
   return (
-    <div className={tall ? `${styles.field} ${styles.tall}` : styles.field}>
+    <div className={styles.field} data-shape={shape}>
       <label htmlFor={id}>
         {label} {unit !== undefined && unit !== '' && <span className="unseen">({unit})</span>}
       </label>

@@ -98,6 +98,7 @@ describe('solveNetwork', () => {
     const state = stateOf(network);
     state.lift[0] = 0.6;
     expect(solveNetwork(network, state).converged).toBe(true);
+    expect(state.massFlow[0]).toBeGreaterThan(0);
     expect(head_Pa(4, 1e-3, state.massFlow[0] as number)).toBeCloseTo(0.6, 5);
     expect(state.massFlow[1]).toBeCloseTo(state.massFlow[0] as number, 14);
   });
