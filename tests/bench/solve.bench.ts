@@ -52,13 +52,21 @@ const parts: [string, number][] = [
   ['prepare geometry and networks', cost_ns(() => prepareWork(input).p_Pa, 3_000)],
   ['one step of the air network', cost_ns(() => gradientStep(work.path, state, -1, 0), 5_000)],
   ['one solve of the heat network', cost_ns(() => Number(solveHeatNetwork(work.heat.network)), 5_000)],
-  ['air properties once', cost_ns(() => { airProperties(properties, 300 + (sink % 1), 101325, 1); return properties.k_WPerMK; }, 100_000)],
+  [
+    'air properties once',
+    cost_ns(() => {
+      airProperties(properties, 300 + (sink % 1), 101325, 1);
+      return properties.k_WPerMK;
+    }, 100_000),
+  ],
 ];
 
 const outcome = solveSystem(input);
 const ratio = (ns: number) => (ns / pow_ns).toFixed(ns / pow_ns < 10 ? 1 : 0).padStart(7);
 console.log('Full solve of the eight-resistor example, in units of one Math.pow of the same run');
 console.log(`  one Math.pow            ${pow_ns.toFixed(1)} ns`);
-console.log(`  full solve           ${ratio(full_ns)} × Math.pow   (${(full_ns / 1000).toFixed(1)} µs, ${outcome.ok ? outcome.balance.iterations : 0} iterations; at most 1500, aim 800)`);
+console.log(
+  `  full solve           ${ratio(full_ns)} × Math.pow   (${(full_ns / 1000).toFixed(1)} µs, ${outcome.ok ? outcome.balance.iterations : 0} iterations; at most 1500, aim 800)`,
+);
 for (const [name, ns] of parts) console.log(`  ${name.padEnd(32)} ${ratio(ns)} × Math.pow`);
 if (!Number.isFinite(sink)) throw new Error('a benchmark that computes nothing measures nothing');

@@ -28,6 +28,7 @@ export function withBrowser() {
   const openPage = async (options: BrowserContextOptions = {}): Promise<Page> => {
     const context = await browser.newContext({ ...desktop, ...options });
     const page = await context.newPage();
+    page.setDefaultTimeout(8000);
     page.on('pageerror', (error) => troubles.push(error.message));
     page.on('console', (message) => {
       if (['error', 'warning'].includes(message.type())) troubles.push(message.text());
@@ -85,7 +86,8 @@ export async function chooseOnDrawing(page: Page, part: string): Promise<void> {
 
 /** Chooses a part in the list under the drawing, where those are too that cannot be drawn. */
 export async function chooseInList(page: Page, part: string): Promise<void> {
-  await page.getByRole('group', { name: 'Part to edit' }).getByText(part, { exact: true }).click();
+  const radio = page.getByRole('radio', { name: new RegExp(`^${part}(,|$)`) });
+  await page.getByRole('group', { name: 'Part to edit' }).locator('label').filter({ has: radio }).click();
   await page.getByRole('heading', { name: part, exact: true }).waitFor();
 }
 

@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { verdict, withBrowser } from './bench.ts';
+import { field, verdict, withBrowser } from './bench.ts';
 
 const { openBench } = withBrowser();
 

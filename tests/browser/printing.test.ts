@@ -10,7 +10,7 @@ const { openBench } = withBrowser();
 async function print(page: Page, format: 'A4' | 'Letter') {
   const pdf = await page.pdf({ format });
   const info = execFileSync('pdfinfo', ['-'], { input: pdf }).toString();
-  const text = execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf }).toString();
+  const text = execFileSync('pdftotext', ['-', '-'], { input: pdf }).toString();
   const isIn = (part: string) => text.replaceAll(/\s+/g, ' ').includes(part);
   return { pages: Number(/^Pages:\s+(\d+)$/m.exec(info)?.[1]), paper: /\((\w+)\)$/m.exec(info)?.[1], isIn };
 }

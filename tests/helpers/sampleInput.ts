@@ -88,7 +88,14 @@ export function sampleInput(count = 8, power_W = 3): SystemInput {
     box: { length_m: 0.15, width_m: 0.045, sheet_m: 3e-3 },
     outlet: { kind: 'punched', freeShare: 0.6, loss: 0 },
     extras: [],
-    limits: { joint_K: 398.15, sheet_K: 353.15, exhaust_K: 343.15, touchable: false, touch_K: 333.15, spareFactor: 1.25 },
+    limits: {
+      joint_K: 398.15,
+      sheet_K: 353.15,
+      exhaust_K: 343.15,
+      touchable: false,
+      touch_K: 333.15,
+      spareFactor: 1.25,
+    },
     factors: unitFactors,
   };
 }

@@ -24,24 +24,36 @@ const bypass = (o: Solved) => 1 - o.air.share.fins;
 describe('laws of the whole box', () => {
   test('a wider clearance never lets less air past the fins', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1e-5, max: 4e-3, noNaN: true }), fc.double({ min: 1.01, max: 2, noNaN: true }), (gap, factor) => {
-        expect(bypass(solved(withClearance(gap * factor)))).toBeGreaterThanOrEqual(bypass(solved(withClearance(gap))) - 1e-12);
-      }),
+      fc.property(
+        fc.double({ min: 1e-5, max: 4e-3, noNaN: true }),
+        fc.double({ min: 1.01, max: 2, noNaN: true }),
+        (gap, factor) => {
+          expect(bypass(solved(withClearance(gap * factor)))).toBeGreaterThanOrEqual(
+            bypass(solved(withClearance(gap))) - 1e-12,
+          );
+        },
+      ),
       runs,
     );
   });
 
   test('more volts on the fan never make the film hotter', () => {
     fc.assert(
-      fc.property(fc.double({ min: 6, max: 11, noNaN: true }), fc.double({ min: 0.05, max: 2, noNaN: true }), (volts, more) => {
-        const at = (supply_V: number) => {
-          const input = sampleInput();
-          return solved({ ...input, fan: { ...input.fan, supply_V, power_W: 0 } }).heat;
-        };
-        const low = at(volts);
-        const high = at(volts + more);
-        expect(high.positions[high.hottest]?.film_K).toBeLessThanOrEqual((low.positions[low.hottest]?.film_K as number) + 1e-9);
-      }),
+      fc.property(
+        fc.double({ min: 6, max: 11, noNaN: true }),
+        fc.double({ min: 0.05, max: 2, noNaN: true }),
+        (volts, more) => {
+          const at = (supply_V: number) => {
+            const input = sampleInput();
+            return solved({ ...input, fan: { ...input.fan, supply_V, power_W: 0 } }).heat;
+          };
+          const low = at(volts);
+          const high = at(volts + more);
+          expect(high.positions[high.hottest]?.film_K).toBeLessThanOrEqual(
+            (low.positions[low.hottest]?.film_K as number) + 1e-9,
+          );
+        },
+      ),
       runs,
     );
   });
@@ -67,10 +79,17 @@ describe('laws of the whole box', () => {
 
   test('a row that reads the same from both ends is equally hot from both ends', () => {
     const input = sampleInput(6);
-    const mirrored: SystemInput = { ...input, positions: input.positions.map((p) => ({ ...p, flipped: true })) };
+    const mirrored: SystemInput = {
+      ...input,
+      positions: input.positions.map((p) => ({ ...p, flipped: true })),
+    };
     const there = solved(input).heat.positions.map((p) => p.film_K);
-    const back = solved(mirrored).heat.positions.map((p) => p.film_K).reverse();
-    there.forEach((T, i) => { expect(Math.abs(T - (back[i] as number))).toBeLessThan(1e-8); });
+    const back = solved(mirrored)
+      .heat.positions.map((p) => p.film_K)
+      .reverse();
+    there.forEach((T, i) => {
+      expect(Math.abs(T - (back[i] as number))).toBeLessThan(1e-8);
+    });
   });
 
   test('without watts and fan heat everything is at room temperature', () => {

@@ -5,7 +5,7 @@ import styles from './TableTwin.module.css';
 export function DataTable({ table: { caption, columns, rows } }: { readonly table: TextTable }) {
   const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
   return (
-    <section className={styles.scroll} aria-label={caption}>
+    <section className={styles.scroll} aria-label={caption} tabIndex={0}>
       <table className={styles.table}>
         <thead>
           <tr>

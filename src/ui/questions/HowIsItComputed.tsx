@@ -35,7 +35,7 @@ export function HowIsItComputed({ report }: { readonly report: Report }) {
         ))}
       </ol>
       {sources.length > 0 && (
-        <details>
+        <details className={styles.sources}>
           <summary>Sources by number</summary>
           <DataTable table={sourcesTable(report)} />
         </details>

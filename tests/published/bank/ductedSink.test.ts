@@ -38,9 +38,21 @@ function oneSink(): SystemInput {
 function resistance_KPerW(flow_m3PerS: number, p_Pa?: number): number {
   const input = oneSink();
   const bank = bankGeometry(input);
-  const state = createSinkHeat(bank, prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m), 0);
+  const state = createSinkHeat(
+    bank,
+    prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m),
+    0,
+  );
   const properties = air(p_Pa);
-  updateSinkHeat(state, bank, input.sink, flow_m3PerS * properties.rho_kgPerM3, properties, properties.cp_JPerKgK, 1);
+  updateSinkHeat(
+    state,
+    bank,
+    input.sink,
+    flow_m3PerS * properties.rho_kgPerM3,
+    properties,
+    properties.cp_JPerKgK,
+    1,
+  );
   return 1 / state.plateToAir_WPerK + 1 / state.carry_WPerK;
 }
 
