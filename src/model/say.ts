@@ -40,9 +40,17 @@ export function sayRange(
   return `${formatAmount(low, dimension, shown)} to ${formatQuantity(high, dimension, shown)}`;
 }
 
-/** The value as somebody would type it in this unit, to the last digit that matters. */
+/** More digits than this in a field come from a change of unit, not from anybody's hand. */
+const mostDigits = 9;
+
+/**
+ * The value as somebody would type it in this unit, to the last digit that matters: 3 mm is 0.1181102 in. Shown only; a
+ * field that nobody touches keeps its value to the last bit.
+ */
 export function editIn(value: number, dimension: Dimension, unit: string): string {
-  return editText(value, dimension, unit);
+  const exact = editText(value, dimension, unit);
+  const digits = exact.replace(/e.*$/, '').replace(/\D/g, '').replace(/^0+/, '').length;
+  return digits > mostDigits ? editText(value, dimension, unit, 5e-7) : exact;
 }
 
 export type ParseResult =

@@ -1,11 +1,22 @@
 import type { TextTable } from '../../report/types.ts';
 import styles from './TableTwin.module.css';
 
+/** A box that scrolls sideways has to be reached by the keyboard; one that does not is no stop on the way. */
+function reachWhileScrolling(box: HTMLElement | null) {
+  if (box === null || typeof ResizeObserver === 'undefined') return;
+  const observer = new ResizeObserver(() => {
+    if (box.scrollWidth > box.clientWidth) box.tabIndex = 0;
+    else box.removeAttribute('tabindex');
+  });
+  observer.observe(box);
+  return () => observer.disconnect();
+}
+
 /** Rows of text; the first cell names its row. */
 export function DataTable({ table: { caption, columns, rows } }: { readonly table: TextTable }) {
   const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
   return (
-    <section className={styles.scroll} aria-label={caption} tabIndex={0}>
+    <section className={styles.scroll} aria-label={caption} ref={reachWhileScrolling}>
       <table className={styles.table}>
         <thead>
           <tr>
