@@ -129,20 +129,20 @@ export function planDimensions(design: Design, layout: Layout, system: UnitSyste
       { u_m: rowEnd, v_m: half + box.sheet_m },
       'below',
     ),
-    make(
-      'width',
-      'sinks',
-      'sink.width_m',
-      'sink',
-      sink.width_m,
-      { u_m: right, v_m: -edge },
-      { u_m: right, v_m: edge },
-      'right',
-    ),
   ];
   if (baffle.fitted) {
     const middle = rowStart_m + bank.row_m / 2;
     dimensions.push(
+      make(
+        'width',
+        'sinks',
+        'sink.width_m',
+        'sink',
+        sink.width_m,
+        { u_m: right, v_m: -edge },
+        { u_m: right, v_m: edge },
+        'right',
+      ),
       make(
         'side',
         'baffle',
@@ -165,6 +165,7 @@ export function planDimensions(design: Design, layout: Layout, system: UnitSyste
       ),
     );
   } else {
+    // The width of the bay takes the place beside the plan; that of a sink stands among the inputs.
     dimensions.push(
       make(
         'bay',

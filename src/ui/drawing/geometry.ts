@@ -142,11 +142,7 @@ function placeView(
 ): PlacedView {
   const shapes = view.shapes.map((shape, index) => placeShape(shape, place, perMetre, `${name}-${index}`));
   const isBack = ({ role }: PlacedShape) => background.includes(role);
-  const hasBayWidth = name === 'plan' && view.dimensions.some(({ id }) => id === 'bay');
-  // Beside the inside of the bay there is no room for the width of a sink, which has a field of its own.
-  const dimensions = view.dimensions.filter(
-    ({ id }) => shownDimensions.has(id) && !(hasBayWidth && id === 'width'),
-  );
+  const dimensions = view.dimensions.filter(({ id }) => shownDimensions.has(id));
   const rules = dimensions.map((dimension) => placeDimension(dimension, view, place));
   return {
     name,
