@@ -19,8 +19,12 @@ export function useAnswer(): Answer {
   const design = useDesign(({ solvedDesign }) => solvedDesign);
   const outcome = useDesign((state) => state.outcome);
   const system = useDesign((state) => state.system);
+  const stale = useDesign((state) => state.problems.length > 0);
   const date = dayFormat.format(new Date());
-  return useMemo(() => ({ design, outcome, prefs: { system, date } }), [design, outcome, system, date]);
+  return useMemo(
+    () => ({ design, outcome, prefs: { system, date, stale } }),
+    [design, outcome, system, date, stale],
+  );
 }
 
 export function useHeadline({ design, outcome, prefs }: Answer): Headline {

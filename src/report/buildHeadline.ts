@@ -53,7 +53,7 @@ export function bibliographyFor(solved: Solved | null): Bibliography {
   ]);
 }
 
-function titleBlock(design: Design, { date = '' }: ReportPrefs): TitleBlock {
+function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): TitleBlock {
   const { sink, positions, fan } = design;
   const sinks = positions.length - 1 + Number(sink.first) + Number(sink.last);
   return {
@@ -61,6 +61,9 @@ function titleBlock(design: Design, { date = '' }: ReportPrefs): TitleBlock {
     revision: design.revision,
     remark: design.remark,
     date,
+    stale: stale
+      ? 'A field was not right when this was printed: this is the last answer that went together.'
+      : '',
     invented: design.invented ? 'Invented example, not a built box' : '',
     subject: `${counted(positions.length, 'resistor')}, ${counted(sinks, 'sink')}, ${fan.name}`,
   };

@@ -11,6 +11,8 @@ export interface ReportPrefs {
   readonly system: UnitSystem;
   /** Day that the sheet carries, as the caller wants it printed; the report itself knows no clock. */
   readonly date?: string;
+  /** Something typed is not right, so this is the last answer that went together. */
+  readonly stale?: boolean;
 }
 
 /** What stands on the bench beside the drawing and follows every key. */
@@ -48,6 +50,8 @@ export interface TitleBlock {
   readonly date: string;
   /** Words that mark an example of ours, empty for a real design. */
   readonly invented: string;
+  /** Words that warn of an answer older than what stands in the fields, empty for one that is not. */
+  readonly stale: string;
   /** The box in one line: how many resistors, sinks, which fan. */
   readonly subject: string;
 }

@@ -55,3 +55,14 @@ test('the sheet is of what stands in the fields, however soon it is printed afte
   expect(printed).toContain('At the last moment');
   expect(printed).toContain('1.25');
 });
+
+test('a sheet printed while a field is wrong says that it is the last answer that went together', async () => {
+  const page = await openBench();
+  await field(page, 'Side clearance').fill('abc');
+  await expect
+    .poll(() => page.locator('.sheet').textContent())
+    .toContain('this is the last answer that went together');
+  const { pages, isIn } = await print(page, 'A4');
+  expect(pages).toBe(1);
+  expect(isIn('A field was not right')).toBe(true);
+});

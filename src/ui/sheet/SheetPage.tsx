@@ -25,6 +25,7 @@ export function SheetPage({
       <header className={`sheet-head ${verdict.state}`}>
         <div className="sheet-verdict">
           <strong>{verdict.word}</strong>
+          {title.stale !== '' && <span>{title.stale}</span>}
           {title.invented !== '' && <span>{title.invented}</span>}
         </div>
         <div className="sheet-says">

@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { solveSystem } from '../../../src/core/system/solveSystem.ts';
+import { toCore } from '../../../src/model/toCore.ts';
+import { buildReport } from '../../../src/report/buildReport.ts';
 import { reportTables } from '../../../src/report/tables.ts';
 import type { Report } from '../../../src/report/types.ts';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../../helpers/sampleReport.ts';
@@ -121,5 +124,15 @@ describe('the invented mark', () => {
     const { design, report } = sampleExample('onePair');
     expect(report.title.invented).not.toBe('');
     expect(sampleOf({ ...design, invented: false }).report.title.invented).toBe('');
+  });
+});
+
+describe('the stale mark', () => {
+  test('stands in the title block only while something typed is not right', () => {
+    const { design } = sampleExample('onePair');
+    const outcome = solveSystem(toCore(design));
+    const say = (stale: boolean) => buildReport(design, outcome, { system: 'metric', stale }).title.stale;
+    expect(say(true)).toContain('last answer that went together');
+    expect(say(false)).toBe('');
   });
 });
