@@ -4,10 +4,10 @@ import { boundsOf } from './drawingLayout.ts';
 import { quantity } from './format.ts';
 import type { UnitSystem } from './types.ts';
 
-/** Order of the air's way, then what it cools; the same order serves the keyboard. */
-const order: readonly PartId[] = [
-  'filter',
+/** Order of the air's way, then what it cools: for the keyboard, and for the item numbers on the drawing. */
+export const partOrder: readonly PartId[] = [
   'guard',
+  'filter',
   'fan',
   'neck',
   'plenum',
@@ -31,7 +31,7 @@ export function drawingParts(
     const own = shapes.filter((shape) => shape.part === part);
     return own.length > 0 ? boundsOf(own) : null;
   };
-  return order
+  return partOrder
     .map((part) => ({
       part,
       name: nameOf(part, design, system),
