@@ -1,5 +1,5 @@
+import type { LoadKind } from '../core/resistor/splitLoad.ts';
 import {
-  type Excitation,
   type ExtraLossInput,
   type FilterInput,
   type SystemInput,
@@ -52,7 +52,7 @@ export function toCore(design: Design): SystemInput {
 export type SupplyKind = 'volts' | 'amps' | null;
 
 /** Which supply a way of loading reads. */
-export const supplyKindOf: Readonly<Record<Excitation, SupplyKind>> = {
+export const supplyKindOf: Readonly<Record<LoadKind, SupplyKind>> = {
   wattsEach: null,
   seriesVolts: 'volts',
   seriesAmps: 'amps',

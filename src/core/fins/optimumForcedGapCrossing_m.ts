@@ -1,4 +1,5 @@
 import { defineCard } from '../card.ts';
+import { bejanGap_m } from './optimumForcedGap_m.ts';
 
 /**
  * The same gap as `optimumForcedGap_m`, estimated where the limits of narrow and of wide gaps cross: the shortest way to it,
@@ -10,8 +11,7 @@ export function optimumForcedGapCrossing_m(
   mu_PaS: number,
   diffusivity_m2PerS: number,
 ): number {
-  const bejan = (dp_Pa * length_m * length_m) / (mu_PaS * diffusivity_m2PerS);
-  return (2.73 * length_m) / Math.sqrt(Math.sqrt(bejan));
+  return 2.73 * bejanGap_m(length_m, dp_Pa, mu_PaS, diffusivity_m2PerS);
 }
 
 export const card = defineCard({

@@ -10,8 +10,18 @@ export function optimumForcedGap_m(
   mu_PaS: number,
   diffusivity_m2PerS: number,
 ): number {
+  return 3.031 * bejanGap_m(length_m, dp_Pa, mu_PaS, diffusivity_m2PerS);
+}
+
+/** L·Be^−¼, the gap that every such optimum is a multiple of, with Be = Δp·L²/(μ·α). */
+export function bejanGap_m(
+  length_m: number,
+  dp_Pa: number,
+  mu_PaS: number,
+  diffusivity_m2PerS: number,
+): number {
   const bejan = (dp_Pa * length_m * length_m) / (mu_PaS * diffusivity_m2PerS);
-  return (3.031 * length_m) / Math.sqrt(Math.sqrt(bejan));
+  return length_m / Math.sqrt(Math.sqrt(bejan));
 }
 
 export const card = defineCard({

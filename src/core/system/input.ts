@@ -1,3 +1,5 @@
+import type { LoadKind } from '../resistor/splitLoad.ts';
+
 /**
  * What the core is told: a fan box in SI numbers, complete and already valid.
  *
@@ -48,16 +50,8 @@ export const unitFactors: Factors = {
   spreading: 1,
 };
 
-export type Excitation =
-  | 'wattsEach'
-  | 'seriesVolts'
-  | 'seriesAmps'
-  | 'parallelVolts'
-  | 'parallelAmps'
-  | 'switched';
-
 export interface LoadInput {
-  readonly excitation: Excitation;
+  readonly excitation: LoadKind;
   /** Volts or amps, whichever the excitation asks for; not read for watts each. */
   readonly supply: number;
   readonly supplyTolerance: number;
