@@ -26,6 +26,9 @@ function solveMany(flavour: Flavour, numRuns: number) {
       if (outcome.ok) {
         expect(outcome.balance.air).toBeLessThan(1e-9);
         expect(outcome.balance.heat).toBeLessThan(1e-9);
+        // The flow that everything was computed at is the intersection that is said to be used.
+        const used = outcome.air.intersections.find((point) => point.used);
+        expect(Math.abs((used?.flow_m3PerS ?? 0) / outcome.air.flow_m3PerS - 1)).toBeLessThan(1e-6);
       }
     }),
     { seed: 20261125, numRuns, endOnFailure: true },

@@ -63,7 +63,7 @@ function remaining_K(moved_K: number, before_K: number): number {
  * The slow and sure way, for fan curves that Newton keeps jumping about on: at each pass the operating point is bracketed
  * on the network with the flow imposed, then the heat follows.
  */
-function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null {
+export function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null {
   firstFlows(work, start_kgPerS);
   for (let pass = 1; pass <= mostPasses; pass++) {
     work.iterations = pass;

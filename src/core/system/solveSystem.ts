@@ -8,7 +8,7 @@ import {
   systemPressure,
 } from './operatingPoints.ts';
 import type { Intersection, Outcome, Unsolved } from './outcome.ts';
-import { settle } from './settle.ts';
+import { settle, settleInTurn } from './settle.ts';
 import { prepareWork, spreadAir, type Work } from './work.ts';
 
 /**
@@ -59,9 +59,14 @@ function settleAll(work: Work): Settled {
   if (!(start > 0)) return { ok: false, reason: 'noOperatingPoint', details: {} };
   const problem = settle(work, start * work.room.rho_kgPerM3);
   if (problem) return problem;
-  const intersections = operatingPoints(work);
-  if (!intersections.some((point) => point.used))
-    return { ok: false, reason: 'noOperatingPoint', details: {} };
+  let intersections = operatingPoints(work);
+  if (!runsAtUsed(work, intersections)) {
+    // As the air warmed up, Newton slid to another intersection of a curve with a dip: bracket the right one instead.
+    const again = settleInTurn(work, start * work.room.rho_kgPerM3);
+    if (again) return again;
+    intersections = operatingPoints(work);
+    if (!runsAtUsed(work, intersections)) return { ok: false, reason: 'noOperatingPoint', details: {} };
+  }
   return { ok: true, intersections };
 }
 
@@ -72,4 +77,11 @@ function stableStart(work: Work): number | null {
     work.flow.massFlow[i] = link.passage ? 1e-5 : 1e-4;
   }
   return operatingPoints(work).find((point) => point.used)?.flow_m3PerS ?? null;
+}
+
+/** Whether the settled flow is the intersection that is marked as used. */
+function runsAtUsed(work: Work, intersections: readonly Intersection[]): boolean {
+  const used = intersections.find((point) => point.used);
+  const flow_m3PerS = (work.flow.massFlow[work.path.fanLink] as number) / work.room.rho_kgPerM3;
+  return used !== undefined && Math.abs(used.flow_m3PerS - flow_m3PerS) < 1e-6 * flow_m3PerS;
 }
