@@ -1,5 +1,5 @@
 import { checkBank } from './checkBank.ts';
-import { checkExtras, checkFan } from './checkCurves.ts';
+import { checkExtras, checkFans } from './checkCurves.ts';
 import { checkParts } from './checkParts.ts';
 import type { Design } from './design.ts';
 import type { Problem } from './problem.ts';
@@ -12,6 +12,6 @@ export function checkDesign(design: Design): Problem[] {
   const parts = checkParts(design);
   // The row cannot be laid out while a position points at no part.
   if (parts.some(({ code }) => code === 'partMissing'))
-    return [...parts, ...checkFan(design), ...checkExtras(design)];
-  return [...checkBank(design), ...parts, ...checkFan(design), ...checkExtras(design)];
+    return [...parts, ...checkFans(design), ...checkExtras(design)];
+  return [...checkBank(design), ...parts, ...checkFans(design), ...checkExtras(design)];
 }

@@ -6,16 +6,31 @@ type Points = Design['fan']['curve'];
 /** Points closer than this cannot be told apart on any test rig, and a curve through them has no slope worth the name. */
 const smallestStep_m3PerS = 1e-7;
 
-/** Fan frame and curve, and the points of extra losses. */
-export function checkFan({ fan }: Design): Problem[] {
-  const found: Problem[] = [];
-  if (fan.hub_m >= fan.opening_m)
-    found.push(problem('fan.hub_m', 'hubTooLarge', { opening_m: fan.opening_m }));
-  if (fan.opening_m > fan.size_m * (1 + 1e-9))
-    found.push(problem('fan.opening_m', 'openingTooLarge', { size_m: fan.size_m }));
-  return [...found, ...checkOrder('fan.curve', fan.curve), ...checkFanPressures(fan.curve)];
+/** Hub, frame and curve of every fan. */
+export function checkFans({ fan, moreFans }: Design): Problem[] {
+  const frame =
+    fan.opening_m > fan.size_m * (1 + 1e-9)
+      ? [problem('fan.opening_m', 'openingTooLarge', { size_m: fan.size_m })]
+      : [];
+  return [
+    ...frame,
+    ...checkFan('fan', fan),
+    ...moreFans.flatMap((other, index) => checkFan(`moreFans[${index}]`, other)),
+  ];
 }
 
+function checkFan(
+  path: string,
+  { hub_m, opening_m, curve }: Design['moreFans'][number] | Design['fan'],
+): Problem[] {
+  return [
+    ...(hub_m >= opening_m ? [problem(`${path}.hub_m`, 'hubTooLarge', { opening_m })] : []),
+    ...checkOrder(`${path}.curve`, curve),
+    ...checkFanPressures(`${path}.curve`, curve),
+  ];
+}
+
+/** Points of extra losses. */
 export function checkExtras({ extras }: Design): Problem[] {
   return extras.flatMap(({ points }, index) => {
     const path = `extras[${index}].points`;
@@ -45,18 +60,18 @@ function checkOrder(path: string, points: Points): Problem[] {
 }
 
 /** A dip on the way is a fan's right; but a curve must begin with pressure and end lower than anywhere before. */
-function checkFanPressures(points: Points): Problem[] {
+function checkFanPressures(path: string, points: Points): Problem[] {
   const first = points[0];
   const last = points.length - 1;
   const end = points[last];
   if (first === undefined || end === undefined) return [];
-  if (first.dp_Pa <= 0) return [problem('fan.curve[0].dp_Pa', 'shutOffWithoutPressure', {})];
+  if (first.dp_Pa <= 0) return [problem(`${path}[0].dp_Pa`, 'shutOffWithoutPressure', {})];
   const below_Pa = points
     .slice(0, last)
     .reduce((least, point) => Math.min(least, point.dp_Pa), Number.POSITIVE_INFINITY);
   return end.dp_Pa < below_Pa
     ? []
-    : [problem(`fan.curve[${last}].dp_Pa`, 'endPressureNotLowest', { below_Pa })];
+    : [problem(`${path}[${last}].dp_Pa`, 'endPressureNotLowest', { below_Pa })];
 }
 
 function checkLossPressures(path: string, points: Points): Problem[] {

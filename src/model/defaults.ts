@@ -9,11 +9,13 @@ export const defaultPart: Design['parts'][number] = {
   zeroPowerAt_K: 428.15,
   deratedBy: 'terminals',
   tcr_perK: 25e-6,
+  tcr2_perK2: 0,
   elementLimit_V: 200,
   length_m: 0.00635,
   width_m: 0.00315,
   thickness_m: 0.0006,
   ceramic_WPerMK: 25,
+  ceramicHeat_JPerM3K: 3.43e6,
   coating_m: 20e-6,
   coating_WPerMK: 0.5,
 };
@@ -28,21 +30,37 @@ export const defaultExtra: Design['extras'][number] = {
   points: [],
 };
 
+/** A further fan to begin with: of the kind of the first, under a name of its own. */
+export function anotherFan(
+  { name, sideBySide, inARow, size_m, depth_m, inletSpace_m, supplySag, speedLoss, ...kind }: Design['fan'],
+  index: number,
+): Design['moreFans'][number] {
+  return { name: `Fan ${index + 2}`, place: 'beside', ...kind };
+}
+
 /** A complete, ordinary fan box to begin with: four chips between five sinks, a 60 mm fan, an ABS box. */
 export const defaultDesign: Design = {
   format: 'throughfin-design',
-  version: 1,
+  version: 2,
   title: 'New fan box',
   revision: 'A',
   remark: '',
   invented: false,
-  room: { T_K: 308.15, altitude_m: 0, relativeHumidity: 0.5 },
+  room: {
+    T_K: 308.15,
+    pressureFrom: 'altitude',
+    altitude_m: 0,
+    pressure_Pa: 101_325,
+    relativeHumidity: 0.5,
+    listening_m: 1,
+  },
   load: {
     excitation: 'wattsEach',
     supply_V: 12,
     supply_A: 1,
     supplyTolerance: 0.02,
     duty: 1,
+    period_s: 10,
     atWorst: true,
   },
   parts: [defaultPart],
@@ -50,6 +68,7 @@ export const defaultDesign: Design = {
   sink: {
     material: 'aluminium 6063',
     k_WPerMK: 200,
+    heat_JPerM3K: 2.42e6,
     length_m: 0.025,
     width_m: 0.025,
     finHeight_m: 0.01,
@@ -86,14 +105,24 @@ export const defaultDesign: Design = {
   },
   fan: {
     name: '60 mm, 12 V, curve to be entered',
+    sideBySide: 1,
+    inARow: 1,
+    inletSpace_m: 0.1,
+    supplySag: 0,
+    speedLoss: 0,
     rated_V: 12,
     supply_V: 12,
     start_V: 6,
     power_W: 2,
+    rotation_PerS: 50,
     size_m: 0.06,
     opening_m: 0.057,
     hub_m: 0.028,
     depth_m: 0.025,
+    blades: 7,
+    standingLoss: 8,
+    sound_dBA: 32,
+    soundAt_m: 1,
     curve: [
       { flow_m3PerS: 0, dp_Pa: 45 },
       { flow_m3PerS: 0.002, dp_Pa: 39 },
@@ -103,11 +132,14 @@ export const defaultDesign: Design = {
       { flow_m3PerS: 0.0097, dp_Pa: 0 },
     ],
   },
+  moreFans: [],
   inlet: {
     guard: { kind: 'wire', freeShare: 0.7, loss: 1 },
+    guardBlocked: 0,
     filter: false,
     filterLinear_PaSPerM: 4,
     filterQuadratic_PaS2PerM2: 1,
+    filterBlocked: 0,
   },
   plenum: { height_m: 0.035, neckAngle_rad: 0.9, neckLength_m: 0.03 },
   baffle: {
@@ -126,9 +158,23 @@ export const defaultDesign: Design = {
     length_m: 0.09,
     width_m: 0.045,
     headroom_m: 0.01,
+    tilt_rad: 0,
+    sheet_WPerMK: 0.18,
+    sheetEmissivity: 0.9,
+    sheetHeat_JPerM3K: 1.47e6,
     softening_K: 353.15,
   },
   outlet: { kind: 'punched', freeShare: 0.6, loss: 1 },
   extras: [],
-  limits: { joint_K: 398.15, exhaust_K: 343.15, touchable: false, touch_K: 333.15, spareFactor: 1.25 },
+  limits: {
+    joint_K: 398.15,
+    exhaust_K: 343.15,
+    touchable: false,
+    touch_K: 333.15,
+    wall_K: 350.15,
+    soundJudged: false,
+    sound_dBA: 45,
+    settled: 1e-5,
+    spareFactor: 1.25,
+  },
 };

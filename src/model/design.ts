@@ -1,71 +1,6 @@
 import * as z from 'zod/mini';
-
-// zod probes `new Function` otherwise, which a strict content policy reports as a violation.
-z.config({ jitless: true });
-
-/** What a field tells its reader, beside its hard limits: label, help, and the range that is usual in this trade. */
-export interface FieldMeta {
-  readonly title: string;
-  readonly description: string;
-  readonly usual?: readonly [low: number, high: number];
-}
-
-/** Puts a field's words beside its schema, where the form, the messages and the JSON Schema find them. */
-function say<T extends z.core.$ZodType>(schema: T, meta: FieldMeta): T {
-  z.globalRegistry.add(schema, { ...meta });
-  return schema;
-}
-
-function rows<T extends z.core.$ZodType>(row: T, least: number, most: number) {
-  return z.array(row).check(z.minLength(least), z.maxLength(most));
-}
-
-function number(
-  hard: readonly [number, number],
-  title: string,
-  description: string,
-  usual?: readonly [number, number],
-) {
-  return say(z.number().check(z.minimum(hard[0]), z.maximum(hard[1])), {
-    title,
-    description,
-    ...(usual ? { usual } : {}),
-  });
-}
-
-function count(
-  hard: readonly [number, number],
-  title: string,
-  description: string,
-  usual?: readonly [number, number],
-) {
-  return say(z.int().check(z.minimum(hard[0]), z.maximum(hard[1])), {
-    title,
-    description,
-    ...(usual ? { usual } : {}),
-  });
-}
-
-function flag(title: string, description: string) {
-  return say(z.boolean(), { title, description });
-}
-
-function choice<const T extends readonly [string, ...string[]]>(
-  options: T,
-  title: string,
-  description: string,
-) {
-  return say(z.enum(options), { title, description });
-}
-
-function text(longest: number, title: string, description: string) {
-  return say(z.string().check(z.maxLength(longest)), { title, description });
-}
-
-const point = z.strictObject({
-  flow_m3PerS: number([0, 5], 'Flow', 'Volume of air per time.'),
-  dp_Pa: number([0, 20_000], 'Pressure', 'Static pressure.'),
-});
+import { fanSchema, otherFanSchema, point } from './fanSchema.ts';
+import { choice, count, flag, number, rows, text } from './schemaWords.ts';
 
 const part = z.strictObject({
   name: text(60, 'Name', 'What you call this part.'),
@@ -95,6 +30,12 @@ const part = z.strictObject({
     'Change of resistance per kelvin.',
     [-1e-4, 1e-4],
   ),
+  tcr2_perK2: number(
+    [-1e-4, 1e-4],
+    'Square temperature coefficient',
+    'Change of resistance per square of kelvins.',
+    [-1e-7, 1e-7],
+  ),
   elementLimit_V: number(
     [0.1, 1e5],
     'Voltage limit',
@@ -109,6 +50,12 @@ const part = z.strictObject({
     'Ceramic conductivity',
     'Alumina 96 %: about 25 W/(m·K); aluminium nitride: about 170.',
     [15, 200],
+  ),
+  ceramicHeat_JPerM3K: number(
+    [1e5, 1e7],
+    'Ceramic heat capacity',
+    'Per volume; alumina about 3.4 J/(cm³·K).',
+    [2e6, 4e6],
   ),
   coating_m: number([0, 0.001], 'Coating thickness', 'Protective coat over the film.', [5e-6, 1e-4]),
   coating_WPerMK: number(
@@ -137,10 +84,10 @@ const grille = (what: string) =>
     loss: number([0, 1000], 'Own loss coefficient', 'On the velocity in the whole opening.', [0.1, 20]),
   });
 
-/** The whole input of one fan box, version 1. SI inside; every key carries its unit. */
+/** The whole input of one fan box, version 2. SI inside; every key carries its unit. */
 export const designSchema = z.strictObject({
   format: z.literal('throughfin-design'),
-  version: z.literal(1),
+  version: z.literal(2),
   title: text(80, 'Title', 'Name of this box.'),
   revision: text(20, 'Revision', 'Your revision mark.'),
   remark: text(600, 'Remark', 'Anything worth keeping with the design; printed on the sheet.'),
@@ -152,8 +99,20 @@ export const designSchema = z.strictObject({
       'Air that the fan takes in, at its hottest.',
       [273.15, 323.15],
     ),
+    pressureFrom: choice(
+      ['altitude', 'barometer'],
+      'Air pressure from',
+      'Told by the altitude, or read from a barometer.',
+    ),
     altitude_m: number([-400, 6000], 'Altitude', 'Above sea level; thin air carries less heat.', [0, 3000]),
+    pressure_Pa: number(
+      [40_000, 120_000],
+      'Air pressure',
+      'Where the box stands, not reduced to sea level.',
+      [65_000, 105_000],
+    ),
     relativeHumidity: number([0, 1], 'Relative humidity', 'Matters little.', [0.1, 0.9]),
+    listening_m: number([0.05, 100], 'Listening distance', 'From the fans to the nearest ear.', [0.3, 10]),
   }),
   load: z.strictObject({
     excitation: choice(
@@ -175,6 +134,7 @@ export const designSchema = z.strictObject({
       [0, 0.1],
     ),
     duty: number([0, 1], 'Duty', 'Share of time the load is on; the mean heats the box.', [0.05, 1]),
+    period_s: number([1e-5, 1e5], 'Period', 'One on and one off together.', [0.01, 600]),
     atWorst: flag(
       'Judge at worst tolerance',
       'Take for every resistor the most watts its tolerance and the supply’s allow.',
@@ -189,6 +149,12 @@ export const designSchema = z.strictObject({
       'Conductivity',
       'Aluminium 6063 about 200, 6061 about 167, cast about 120 W/(m·K).',
       [90, 400],
+    ),
+    heat_JPerM3K: number(
+      [1e5, 1e7],
+      'Heat capacity',
+      'Per volume; aluminium 2.42, copper 3.4 J/(cm³·K).',
+      [1.5e6, 4e6],
     ),
     length_m: number([0.002, 0.5], 'Fin length', 'The way of the air, upward.', [0.008, 0.1]),
     width_m: number([0.003, 0.5], 'Sink width', 'Across the row.', [0.008, 0.1]),
@@ -273,24 +239,11 @@ export const designSchema = z.strictObject({
       [2e-4, 0.002],
     ),
   }),
-  fan: z.strictObject({
-    name: text(80, 'Fan', 'Which fan, and where its curve comes from.'),
-    rated_V: number([0.5, 500], 'Rated voltage', 'For the curve.', [5, 48]),
-    supply_V: number([0, 500], 'Fan supply', 'Voltage at the fan, after diodes and leads.', [5, 48]),
-    start_V: number([0, 500], 'Start voltage', 'Below it the fan does not turn.', [3, 7]),
-    power_W: number([0, 500], 'Fan power', 'Electrical, at rated voltage.', [0.3, 10]),
-    size_m: number([0.01, 1], 'Frame', 'Edge of the square frame.', [0.025, 0.14]),
-    opening_m: number([0.008, 1], 'Opening', 'Diameter that the air passes.', [0.022, 0.14]),
-    hub_m: number([0, 0.9], 'Hub', 'Diameter of the hub.', [0.01, 0.06]),
-    depth_m: number([0.003, 0.5], 'Depth', 'Of the frame.', [0.01, 0.04]),
-    curve: say(rows(point, 2, 200), {
-      title: 'Fan curve',
-      description:
-        'Static pressure over flow at rated voltage and 1.2 kg/m³, from shut-off to free delivery.',
-    }),
-  }),
+  fan: fanSchema,
+  moreFans: rows(otherFanSchema, 0, 7),
   inlet: z.strictObject({
     guard: grille('Inlet guard'),
+    guardBlocked: number([0, 0.95], 'Guard blocked by dust', 'Share of its free area.', [0, 0.5]),
     filter: flag('Filter', 'A filter in front of the fan.'),
     filterLinear_PaSPerM: number(
       [0, 5000],
@@ -304,6 +257,7 @@ export const designSchema = z.strictObject({
       'Pascal per (m/s)² in the fan opening.',
       [0, 50],
     ),
+    filterBlocked: number([0, 0.95], 'Filter blocked by dust', 'Share of its area.', [0, 0.5]),
   }),
   plenum: z.strictObject({
     height_m: number([0.002, 1], 'Plenum height', 'Inside, under the baffle.', [0.01, 0.15]),
@@ -351,6 +305,25 @@ export const designSchema = z.strictObject({
     length_m: number([0.005, 3], 'Inside length', 'Along the row.', [0.03, 0.5]),
     width_m: number([0.005, 1], 'Inside width', 'Across the row.', [0.02, 0.2]),
     headroom_m: number([0, 1], 'Headroom', 'From the top of the fins to the outlet.', [0, 0.05]),
+    tilt_rad: number(
+      [0, Math.PI],
+      'Tilt',
+      'Of the fins from upright, about the long axis of the row: 90° lies flat, 180° blows down.',
+      [0, Math.PI / 2],
+    ),
+    sheet_WPerMK: number(
+      [0.02, 400],
+      'Sheet conductivity',
+      'ABS about 0.18, acrylic 0.19, polycarbonate 0.2, aluminium 200 W/(m·K).',
+      [0.1, 0.4],
+    ),
+    sheetEmissivity: number([0.02, 1], 'Sheet emissivity', 'Plastic about 0.9, bare metal 0.1.', [0.8, 0.95]),
+    sheetHeat_JPerM3K: number(
+      [1e5, 1e7],
+      'Sheet heat capacity',
+      'Per volume; ABS about 1.5, aluminium 2.4 J/(cm³·K).',
+      [1e6, 2.5e6],
+    ),
     softening_K: number(
       [300, 600],
       'Sheet may have',
@@ -389,6 +362,20 @@ export const designSchema = z.strictObject({
       'Touch limit',
       'Metal touched for up to ten seconds: 60 °C; confirm in the standard that binds you.',
       [321.15, 358.15],
+    ),
+    wall_K: number(
+      [300, 500],
+      'Outside of the box',
+      'Plastic touched for up to ten seconds: 77 °C; confirm in the standard that binds you.',
+      [321.15, 358.15],
+    ),
+    soundJudged: flag('Judge the sound', 'Whether a sound limit counts in the verdict.'),
+    sound_dBA: number([0, 120], 'Sound limit', 'At the listening distance.', [15, 70]),
+    settled: number(
+      [1e-7, 0.1],
+      'Settled within',
+      'Relative change of resistance that counts as settled; 10 ppm is 0.001 %.',
+      [1e-6, 1e-3],
     ),
     spareFactor: number(
       [1, 3],

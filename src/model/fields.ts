@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
-import { designSchema, type FieldMeta } from './design.ts';
+import { designSchema } from './design.ts';
 import { type Path, patternOf } from './path.ts';
 import { type Dimension, dimensionOfKey } from './say.ts';
+import type { FieldMeta } from './schemaWords.ts';
 
 interface FieldBase {
   /** Place with indices left out: `positions[].power_W`. */
@@ -62,7 +63,7 @@ export function fieldAt(path: Path): Field {
   return field;
 }
 
-/** How few and how many rows a list may have: `positions`, `parts`, `fan.curve`, `extras`, `extras[2].points`. */
+/** How few and how many rows a list may have: `positions`, `parts`, `fan.curve`, `moreFans[1].curve`, `extras[2].points`. */
 export function rowLimits(list: Path): { readonly least: number; readonly most: number } {
   const limits = rowsByPattern.get(patternOf(list));
   if (limits === undefined) throw new Error(`no list ${list}`);

@@ -5,6 +5,8 @@ type Option =
   | Design['parts'][number]['deratedBy']
   | Design['outlet']['kind']
   | Design['secondFace']['way']
+  | Design['room']['pressureFrom']
+  | Design['moreFans'][number]['place']
   | Design['extras'][number]['place'];
 
 const labels: Readonly<Record<Option, string>> = {
@@ -25,6 +27,10 @@ const labels: Readonly<Record<Option, string>> = {
   tabs: 'tabs soldered to the terminals',
   bonded: 'bonded like the first face',
   free: 'free',
+  altitude: 'altitude',
+  barometer: 'barometer',
+  beside: 'beside the others',
+  behind: 'behind the others',
   inlet: 'before the fan',
   plenum: 'in the plenum',
   outlet: 'at the outlet',

@@ -1,7 +1,7 @@
 import type { core } from 'zod';
 import { checkDesign } from './check.ts';
 import { type Design, designSchema } from './design.ts';
-import { migrate } from './migrations/migrate.ts';
+import { currentVersion, migrate } from './migrations/migrate.ts';
 import { joinPath } from './path.ts';
 import type { UnitSystem } from './say.ts';
 import { wordIssue } from './wordIssue.ts';
@@ -53,7 +53,7 @@ function wordIssues(issue: core.$ZodIssue, system: UnitSystem): ReadProblem[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       path: joinPath([...issue.path, key]),
-      reason: 'This name is not known in a design of version 1.',
+      reason: `This name is not known in a design of version ${currentVersion}.`,
     }));
   }
   const path = joinPath(issue.path);

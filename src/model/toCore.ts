@@ -2,6 +2,8 @@ import type { LoadKind } from '../core/resistor/splitLoad.ts';
 import {
   type ExtraLossInput,
   type FilterInput,
+  type GrilleInput,
+  type RoomInput,
   type SystemInput,
   unitFactors,
 } from '../core/system/input.ts';
@@ -11,13 +13,15 @@ import type { Design } from './design.ts';
 export function toCore(design: Design): SystemInput {
   const { load, sink, bond, baffle, inlet, plenum, box, limits, parts } = design;
   return {
-    room: design.room,
+    room: roomOf(design.room),
     load: {
       excitation: load.excitation,
       supply: supplyOf(load),
       supplyTolerance: load.supplyTolerance,
       duty: load.duty,
       atWorst: load.atWorst,
+      scale: 1,
+      period_s: load.period_s,
     },
     positions: design.positions.map(({ part, on, flipped, power_W }) => ({
       part: parts[part] as Design['parts'][number],
@@ -30,12 +34,12 @@ export function toCore(design: Design): SystemInput {
     hasLastSink: sink.last,
     bond: { ...bond, k_WPerMK: bond.sheetK_WPerMK * bond.designShare },
     secondFace: design.secondFace,
-    fan: design.fan,
-    inlet: { guard: grilleOf(inlet.guard), filter: filterOf(inlet) },
+    fan: { ...design.fan, others: design.moreFans, outletSpace_m: plenum.neckLength_m + box.length_m, },
+    inlet: { guard: grilleOf(inlet.guard, inlet.guardBlocked), filter: filterOf(inlet) },
     plenum: { height_m: plenum.height_m, neckAngle_rad: plenum.neckAngle_rad, length_m: box.length_m },
     baffle: baffle.fitted ? closeGaps(baffle) : null,
     box,
-    outlet: grilleOf(design.outlet),
+    outlet: grilleOf(design.outlet, 0),
     extras: design.extras.map(extraOf),
     limits: {
       joint_K: limits.joint_K,
@@ -43,10 +47,18 @@ export function toCore(design: Design): SystemInput {
       exhaust_K: limits.exhaust_K,
       touchable: limits.touchable,
       touch_K: limits.touch_K,
+      wall_K: limits.wall_K,
+      sound_dBA: limits.sound_dBA,
+      soundJudged: limits.soundJudged,
+      settled: limits.settled,
       spareFactor: limits.spareFactor,
     },
     factors: unitFactors,
   };
+}
+
+function roomOf(room: Design['room']): RoomInput {
+  return { ...room, pressure_Pa: room.pressureFrom === 'barometer' ? room.pressure_Pa : null };
 }
 
 export type SupplyKind = 'volts' | 'amps' | null;
@@ -82,15 +94,15 @@ function closeGaps(baffle: Design['baffle']): Design['baffle'] {
   };
 }
 
-function grilleOf(grille: Design['outlet']): Design['outlet'] {
-  return { ...grille, loss: orNone(grille.loss) };
+function grilleOf(grille: Design['outlet'], blocked: number): GrilleInput {
+  return { ...grille, loss: orNone(grille.loss), blocked };
 }
 
 function filterOf(inlet: Design['inlet']): FilterInput | null {
   const linear_PaSPerM = orNone(inlet.filterLinear_PaSPerM);
   const quadratic_PaS2PerM2 = orNone(inlet.filterQuadratic_PaS2PerM2);
   return inlet.filter && linear_PaSPerM + quadratic_PaS2PerM2 > 0
-    ? { linear_PaSPerM, quadratic_PaS2PerM2 }
+    ? { blocked: inlet.filterBlocked, linear_PaSPerM, quadratic_PaS2PerM2 }
     : null;
 }
 

@@ -32,7 +32,15 @@ export function allowed(path: Path, system: UnitSystem, unit?: string): string {
   }
 }
 
-const lists = ['positions', 'parts', 'fan.curve', 'extras', 'extras[].points'];
+const lists = [
+  'positions',
+  'parts',
+  'fan.curve',
+  'moreFans',
+  'moreFans[].curve',
+  'extras',
+  'extras[].points',
+];
 
 function allowedRows(path: Path): string {
   if (!lists.includes(patternOf(path))) return '';

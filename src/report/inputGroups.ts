@@ -2,7 +2,7 @@ import type { Design } from '../model/design.ts';
 import type { PartId } from './drawing.ts';
 import { amount, plain, quantity } from './format.ts';
 import type { InputGroup, InputRow, UnitSystem } from './types.ts';
-import { counted, share, temperature, times } from './words.ts';
+import { counted, plain0, share, temperature, times } from './words.ts';
 
 type Show = (value: number) => string;
 interface Shows {
@@ -44,12 +44,11 @@ function row(label: string, value: string): InputRow {
 }
 
 function roomRows({ room }: Design, { heat, system }: Shows): InputRow[] {
-  return [
-    row(
-      'air taken in',
-      `${heat(room.T_K)}, ${quantity(room.altitude_m, 'altitude', system)} up, ${share(room.relativeHumidity)} humid`,
-    ),
-  ];
+  const pressure =
+    room.pressureFrom === 'barometer'
+      ? `${quantity(room.pressure_Pa, 'airPressure', system, 4)} by barometer`
+      : `${quantity(room.altitude_m, 'altitude', system)} up`;
+  return [row('air taken in', `${heat(room.T_K)}, ${pressure}, ${share(room.relativeHumidity)} humid`)];
 }
 
 function loadRows({ load }: Design, { volts, system }: Shows): InputRow[] {
@@ -62,6 +61,7 @@ function loadRows({ load }: Design, { volts, system }: Shows): InputRow[] {
     parallelAmps: `${amps} into the parallel set`,
     switched: `each switched across ${volts(load.supply_V)}`,
   };
+  const period = load.duty < 1 ? ` of ${quantity(load.period_s, 'time', system)}` : '';
   return [
     row(
       'fed by',
@@ -69,7 +69,10 @@ function loadRows({ load }: Design, { volts, system }: Shows): InputRow[] {
         ? ways.wattsEach
         : `${ways[load.excitation]}, up to ${share(load.supplyTolerance)} more`,
     ),
-    row('judged', `${load.atWorst ? 'at worst tolerance' : 'at nominal watts'}, duty ${share(load.duty)}`),
+    row(
+      'judged',
+      `${load.atWorst ? 'at worst tolerance' : 'at nominal watts'}, duty ${share(load.duty)}${period}`,
+    ),
   ];
 }
 
@@ -82,25 +85,76 @@ function resistorRows({ parts, positions }: Design, { system, length, heat }: Sh
     return [
       row(
         `${used} × ${part.name}`,
-        `${quantity(part.R_Ohm, 'resistance', system)} ±${share(part.tolerance)}, ${quantity(part.rated_W, 'power', system)} to ${heat(part.fullPowerUpTo_K)}, none at ${heat(part.zeroPowerAt_K)}, ${size}`,
+        `${quantity(part.R_Ohm, 'resistance', system)} ±${share(part.tolerance)}, ${quantity(part.rated_W, 'power', system)} to ${heat(part.fullPowerUpTo_K)}, none at ${heat(part.zeroPowerAt_K)}, ${drift(part, system)}, ${size}`,
       ),
     ];
   });
 }
 
-function fanRows({ fan }: Design, { volts, length, system }: Shows): InputRow[] {
-  const first = fan.curve[0];
-  const last = fan.curve.at(-1);
-  const ends =
-    first && last
-      ? `${quantity(first.dp_Pa, 'pressure', system)} to ${quantity(last.flow_m3PerS, 'volumeFlow', system)}, ${fan.curve.length} points`
-      : '';
-  return [
-    row('fan', fan.name),
-    row('supply', `${volts(fan.supply_V)}, rated ${volts(fan.rated_V)}, starts at ${volts(fan.start_V)}`),
-    row('curve', ends),
-    row('size', `${length(fan.size_m)} frame, ${length(fan.opening_m)} opening, ${length(fan.hub_m)} hub`),
+function drift({ tcr_perK, tcr2_perK2 }: Design['parts'][number], system: UnitSystem): string {
+  const square =
+    tcr2_perK2 === 0 ? '' : ` and ${quantity(tcr2_perK2, 'squareTemperatureCoefficient', system, 3)}`;
+  return `${quantity(tcr_perK, 'temperatureCoefficient', system, 3)}${square}`;
+}
+
+function fanRows({ fan, moreFans, load }: Design, { volts, length, system }: Shows): InputRow[] {
+  const several = [
+    fan.sideBySide > 1 ? `${fan.sideBySide} side by side` : '',
+    fan.inARow > 1 ? `${fan.inARow} in a row` : '',
   ];
+  const worn = [
+    load.atWorst && fan.supplySag > 0 ? `may sag ${share(fan.supplySag)}` : '',
+    fan.speedLoss > 0 ? `${share(fan.speedLoss)} slower with age` : '',
+  ];
+  const supply = [
+    volts(fan.supply_V),
+    `rated ${volts(fan.rated_V)}`,
+    `starts at ${volts(fan.start_V)}`,
+    ...worn,
+  ];
+  const otherFan = (other: Design['moreFans'][number]) =>
+    said([
+      `${other.name} ${other.place}`,
+      volts(other.supply_V),
+      curveEnds(other, system),
+      soundOf(other, system),
+    ]);
+  return [
+    row('fan', said([fan.name, ...several])),
+    row('supply', said(supply)),
+    row('curve', curveEnds(fan, system)),
+    ...(moreFans.length === 0 ? [] : [row('and', moreFans.map(otherFan).join('; '))]),
+    row(
+      'size',
+      said([
+        `${length(fan.size_m)} frame`,
+        `${length(fan.opening_m)} opening`,
+        `${length(fan.hub_m)} hub`,
+        counted(fan.blades, 'blade'),
+        quantity(fan.rotation_PerS, 'rotation', system),
+        soundOf(fan, system),
+      ]),
+    ),
+  ];
+}
+
+type Kind = Design['moreFans'][number] | Design['fan'];
+
+function curveEnds({ curve }: Kind, system: UnitSystem): string {
+  const first = curve[0];
+  const last = curve.at(-1);
+  return first && last
+    ? `${quantity(first.dp_Pa, 'pressure', system)} to ${quantity(last.flow_m3PerS, 'volumeFlow', system)}, ${curve.length} points`
+    : '';
+}
+
+function soundOf({ sound_dBA, soundAt_m }: Kind, system: UnitSystem): string {
+  return `${quantity(sound_dBA, 'soundLevel', system)} at ${quantity(soundAt_m, 'distance', system)}`;
+}
+
+/** What there is to say, in one line. */
+function said(words: readonly string[]): string {
+  return words.filter((word) => word !== '').join(', ');
 }
 
 function openingRows({ inlet, outlet, extras }: Design, { system }: Shows): InputRow[] {
@@ -117,9 +171,11 @@ function openingRows({ inlet, outlet, extras }: Design, { system }: Shows): Inpu
       ? `loss ${plain(grille.loss)}`
       : `${kinds[grille.kind]}, ${share(grille.freeShare)} free`;
   };
+  const dust = (blocked: number) => (blocked === 0 ? '' : `${share(blocked)} blocked by dust`);
+  const isOpen = inlet.guard.kind === 'none';
   return [
-    row('guard', words(inlet.guard)),
-    row('filter', inlet.filter ? 'fitted' : 'none'),
+    row('guard', said([words(inlet.guard), isOpen ? '' : dust(inlet.guardBlocked)])),
+    row('filter', inlet.filter ? said(['fitted', dust(inlet.filterBlocked)]) : 'none'),
     row('outlet', words(outlet)),
     ...extras.map((extra) =>
       row(
@@ -158,10 +214,10 @@ function baffleRows({ baffle }: Design, { length }: Shows): InputRow[] {
 }
 
 function sinkRows({ sink }: Design, { length, k }: Shows): InputRow[] {
-  const missing = [
+  const missing = said([
     sink.first ? '' : 'none before the first resistor',
     sink.last ? '' : 'none after the last',
-  ].filter((text) => text !== '');
+  ]);
   return [
     row(
       'fins',
@@ -169,7 +225,7 @@ function sinkRows({ sink }: Design, { length, k }: Shows): InputRow[] {
     ),
     row('plate', `${length(sink.plate_m)}, ${length(sink.width_m)} wide`),
     row('alloy', `${sink.material}, ${k(sink.k_WPerMK)}, emissivity ${plain(sink.emissivity, 2)}`),
-    ...(missing.length > 0 ? [row('end sinks', missing.join(', '))] : []),
+    ...(missing === '' ? [] : [row('end sinks', missing)]),
   ];
 }
 
@@ -192,17 +248,40 @@ function secondFaceRows({ secondFace }: Design, { length, k }: Shows): InputRow[
   ];
 }
 
-function boxRows({ box }: Design, { length, heat }: Shows): InputRow[] {
+function boxRows({ box }: Design, { length, heat, k, system }: Shows): InputRow[] {
+  const tilt = box.tilt_rad === 0 ? '' : `tilted ${quantity(box.tilt_rad, 'angle', system)}`;
   return [
-    row('bay', `${length(box.length_m)} × ${length(box.width_m)} inside, headroom ${length(box.headroom_m)}`),
-    row('sheet', `${box.material}, ${length(box.sheet_m)}, may have ${heat(box.softening_K)}`),
+    row(
+      'bay',
+      said([
+        `${length(box.length_m)} × ${length(box.width_m)} inside`,
+        `headroom ${length(box.headroom_m)}`,
+        tilt,
+      ]),
+    ),
+    row(
+      'sheet',
+      `${box.material}, ${length(box.sheet_m)}, ${k(box.sheet_WPerMK)}, to ${heat(box.softening_K)}`,
+    ),
   ];
 }
 
-function limitInputs({ limits }: Design, { heat }: Shows): InputRow[] {
-  const touch = limits.touchable ? `touch ${heat(limits.touch_K)}, ` : '';
+function limitInputs({ limits, room }: Design, { heat, system }: Shows): InputRow[] {
+  const bare = (T_K: number) => plain0(amount(T_K, 'temperature', system));
+  const sound = limits.soundJudged
+    ? `${quantity(limits.sound_dBA, 'soundLevel', system)} at ${quantity(room.listening_m, 'distance', system)}`
+    : '';
   return [
-    row('limits', `${touch}joint ${heat(limits.joint_K)}, exhaust ${heat(limits.exhaust_K)}`),
-    row('spare wanted', `${times(limits.spareFactor)} on every rise`),
+    row(
+      'limits',
+      said([
+        limits.touchable ? `touch ${bare(limits.touch_K)}` : '',
+        `joint ${bare(limits.joint_K)}`,
+        `exhaust ${bare(limits.exhaust_K)}`,
+        `wall ${heat(limits.wall_K)}`,
+        sound,
+      ]),
+    ),
+    row('spare', `${times(limits.spareFactor)}; settled within ${plain(limits.settled * 1e6)}\u202fppm`),
   ];
 }

@@ -3,7 +3,7 @@ import type { SystemInput } from '../core/system/input.ts';
 import type { Outcome } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
 import { checkDesign } from '../model/check.ts';
-import { defaultDesign, defaultExtra, defaultPart, defaultPosition } from '../model/defaults.ts';
+import { anotherFan, defaultDesign, defaultExtra, defaultPart, defaultPosition } from '../model/defaults.ts';
 import type { Design } from '../model/design.ts';
 import { parseDesignText } from '../model/designText.ts';
 import { exampleById } from '../model/examples/examples.ts';
@@ -94,6 +94,14 @@ export function createDesignStore(
       addPoint: (list, after) => attempt(insertPoint(get(), list, after)),
       removePoint: (list, index) => attempt(removeRow(get(), list, index)),
       replacePoints: (list, rows) => attempt(pastedPoints(get(), list, rows)),
+      addFan: () => {
+        const state = get();
+        const { fan, moreFans } = state.design;
+        return attempt(insertRow(state, 'moreFans', moreFans.length, anotherFan(fan, moreFans.length)));
+      },
+      removeFan: (index) => {
+        attempt(removeRow(get(), 'moreFans', index));
+      },
       addExtra: () => {
         const state = get();
         return attempt(insertRow(state, 'extras', state.design.extras.length, defaultExtra));

@@ -44,7 +44,7 @@ export interface DesignActions {
   readonly setAllPositions: (change: Partial<Position>) => void;
   readonly addPart: () => Refusal;
   readonly removePart: (index: number) => Refusal;
-  /** A row after this one, halfway to the next; after the last, halfway to it. `list`: `fan.curve`, `extras[0].points`. */
+  /** A row after this one, halfway to the next; after the last, halfway to it. `list`: `fan.curve`, `moreFans[0].curve`, `extras[0].points`. */
   readonly addPoint: (list: Path, after: number) => Refusal;
   readonly removePoint: (list: Path, index: number) => Refusal;
   /** All rows at once, as pasted; a cell that does not read keeps its text and is told. */
@@ -52,6 +52,8 @@ export interface DesignActions {
     list: Path,
     rows: readonly (readonly [flow: string, pressure: string])[],
   ) => Refusal;
+  readonly addFan: () => Refusal;
+  readonly removeFan: (index: number) => void;
   readonly addExtra: () => Refusal;
   readonly removeExtra: (index: number) => void;
   readonly loadExample: (id: ExampleId) => void;

@@ -2,10 +2,21 @@ import { type DimensionInfo, unit } from './unit.ts';
 
 /** Conventional inch of water: 25.4 mm at 9.80665 Pa each (1000 kg/m³, standard gravity). */
 const inchOfWater_Pa = 249.08891;
+/** Conventional millimetre of mercury: 13 595.1 kg/m³ at standard gravity. */
+const mmOfMercury_Pa = 133.322387415;
 /** One pound-force, 4.4482216152605 N, on a square inch. */
 const psi_Pa = 6894.757293168361;
 const cubicFoot_m3 = 0.028316846592;
 const pound_kg = 0.45359237;
+
+const pressures = [
+  unit('Pa', 'Pa', 'pascal|pascals'),
+  unit('hPa', 'hPa', '', { times: 100 }),
+  unit('kPa', 'kPa', '', { times: 1000 }),
+  unit('mbar', 'mbar', 'MBAR|millibar', { times: 100 }, { exactCase: true }),
+  unit('bar', 'bar', '', { times: 1e5 }),
+  unit('psi', 'psi', 'lbf/in2', { times: psi_Pa }),
+];
 
 export const airUnits = {
   volumeFlow: {
@@ -40,11 +51,7 @@ export const airUnits = {
   pressure: {
     noun: 'a pressure',
     units: [
-      unit('Pa', 'Pa', 'pascal|pascals'),
-      unit('hPa', 'hPa', '', { times: 100 }),
-      unit('kPa', 'kPa', '', { times: 1000 }),
-      unit('mbar', 'mbar', 'MBAR|millibar', { times: 100 }, { exactCase: true }),
-      unit('bar', 'bar', '', { times: 1e5 }),
+      ...pressures,
       unit('mmH2O', 'mmH₂O', 'mm H2O|mmWG|mm WG|mmWC|mm WC|mmAq|mm Aq', { times: 980665, over: 1e5 }),
       unit(
         'inH2O',
@@ -52,12 +59,23 @@ export const airUnits = {
         'in H2O|inch H2O|inches H2O|inWC|in WC|inWG|in WG|"H2O|" H2O|"WC|" WC|"WG|" WG',
         { times: inchOfWater_Pa },
       ),
-      unit('psi', 'psi', 'lbf/in2', { times: psi_Pa }),
     ],
     metric: 'Pa',
     inch: 'inH2O',
     digits: 3,
     examples: ['30 Pa', '0.12 inH2O'],
+  },
+  airPressure: {
+    noun: 'an air pressure',
+    units: [
+      ...pressures,
+      unit('mmHg', 'mmHg', 'mm Hg|torr', { times: mmOfMercury_Pa }),
+      unit('inHg', 'inHg', 'in Hg|inches Hg', { times: 25.4 * mmOfMercury_Pa }),
+    ],
+    metric: 'hPa',
+    inch: 'inHg',
+    digits: 5,
+    examples: ['1013 hPa', '29.9 inHg'],
   },
   speed: {
     noun: 'a speed',

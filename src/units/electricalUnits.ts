@@ -82,4 +82,15 @@ export const electricalUnits = {
     digits: 4,
     examples: ['25 ppm/K', '0.01 %/K'],
   },
+  squareTemperatureCoefficient: {
+    noun: 'a square temperature coefficient',
+    units: [
+      unit('1/K2', '1/K²', '/K2|1/degC2|/degC2|K-2'),
+      unit('ppm/K2', 'ppm/K²', 'ppm|ppm/degC2|ppm/C2', { over: 1e6 }),
+    ],
+    metric: 'ppm/K2',
+    inch: 'ppm/K2',
+    digits: 4,
+    examples: ['0.02 ppm/K²', '2e-8 1/K²'],
+  },
 } as const satisfies Record<string, DimensionInfo>;

@@ -28,6 +28,15 @@ export const geometryUnits = {
     examples: ['1.6 mm', '1/16 in'],
     compound: feetAndInches,
   },
+  distance: {
+    noun: 'a distance',
+    units: lengths,
+    metric: 'm',
+    inch: 'ft',
+    digits: 4,
+    examples: ['1.5 m', '5 ft'],
+    compound: feetAndInches,
+  },
   altitude: {
     noun: 'an altitude',
     units: [

@@ -154,4 +154,20 @@ export const heatUnits = {
     digits: 4,
     examples: ['896 J/(kg·K)', '0.214 BTU/(lb·°F)'],
   },
+  volumetricHeatCapacity: {
+    noun: 'a heat capacity per volume',
+    units: [
+      unit('J/(m3 K)', 'J/(m³·K)', 'J/m3K|J/m3/K|J/m3 degC'),
+      unit('kJ/(m3 K)', 'kJ/(m³·K)', 'kJ/m3K|kJ/m3/K|J/(l K)|J/lK', { times: 1000 }),
+      unit('J/(cm3 K)', 'J/(cm³·K)', 'J/cm3K|J/cm3/K|J/cm3 degC|J/ccK', { times: 1e6 }),
+      unit('BTU/(ft3 degF)', 'BTU/(ft³·°F)', 'BTU/ft3F|BTU/ft3 F', {
+        times: btu_J * 9,
+        over: 0.028316846592 * 5,
+      }),
+    ],
+    metric: 'J/(cm3 K)',
+    inch: 'BTU/(ft3 degF)',
+    digits: 3,
+    examples: ['2.42 J/(cm³·K)', '36 BTU/(ft³·°F)'],
+  },
 } as const satisfies Record<string, DimensionInfo>;

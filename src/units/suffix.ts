@@ -24,6 +24,7 @@ export const suffixes = {
   K2: is('K²', null),
   PerK: is('1/K', 'temperatureCoefficient'),
   perK: is('1/K', 'temperatureCoefficient'),
+  perK2: is('1/K²', 'squareTemperatureCoefficient'),
   mPerS: is('m/s', 'speed'),
   mPerS2: is('m/s²', 'acceleration'),
   m2PerS: is('m²/s', 'diffusivity'),
@@ -37,6 +38,7 @@ export const suffixes = {
   J: is('J', 'energy'),
   JPerK: is('J/K', 'heatCapacity'),
   JPerKgK: is('J/(kg·K)', 'specificHeat'),
+  JPerM3K: is('J/(m³·K)', 'volumetricHeatCapacity'),
   W: is('W', 'power'),
   WPerM: is('W/m', 'heatPerLength'),
   WPerM2: is('W/m²', 'heatFlux'),
@@ -63,9 +65,10 @@ export function suffixOfName(name: string): Suffix | null {
 }
 
 /**
- * What a name, or the last key of a path, measures by its suffix: `sink.gap_m` is a length. Three suffixes need the
- * rest of the name as well: `altitude_m`, a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns
- * of a fan (`rotation_PerS`).
+ * What a name, or the last key of a path, measures by its suffix: `sink.gap_m` is a length. Some suffixes need the
+ * rest of the name as well: `altitude_m`, the distance of an ear (`listening_m`, `soundAt_m`), the pressure of the room
+ * (`pressure_Pa`), a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns of a fan
+ * (`rotation_PerS`).
  * @returns `null` where there is no suffix: the name alone cannot tell a share from a count
  */
 export function dimensionOfName(name: string): Dimension | null {
@@ -73,6 +76,8 @@ export function dimensionOfName(name: string): Dimension | null {
   if (suffix === null) return null;
   const stem = name.slice(name.lastIndexOf('.') + 1, name.lastIndexOf('_'));
   if (suffix === 'm' && /altitude$/i.test(stem)) return 'altitude';
+  if (suffix === 'm' && /listening$|soundAt$/i.test(stem)) return 'distance';
+  if (suffix === 'Pa' && /^pressure$/.test(stem)) return 'airPressure';
   if (suffix === 'K' && /^dT|^margin|(?:^r|R)ise$|Margin$/.test(stem)) return 'temperatureDifference';
   if (suffix === 'PerS' && /rotation$/i.test(stem)) return 'rotation';
   return suffixes[suffix].dimension;

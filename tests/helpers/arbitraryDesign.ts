@@ -32,11 +32,13 @@ export function arbitraryDesign(
     zeroPowerAt_K: draw.even('parts[].zeroPowerAt_K'),
     deratedBy: fc.constantFrom('terminals', 'air', 'film'),
     tcr_perK: draw.even('parts[].tcr_perK'),
+    tcr2_perK2: draw.even('parts[].tcr2_perK2'),
     elementLimit_V: draw.log('parts[].elementLimit_V'),
     length_m: draw.log('parts[].length_m'),
     width_m: draw.log('parts[].width_m'),
     thickness_m: draw.log('parts[].thickness_m'),
     ceramic_WPerMK: draw.log('parts[].ceramic_WPerMK'),
+    ceramicHeat_JPerM3K: draw.log('parts[].ceramicHeat_JPerM3K'),
     coating_m: draw.even('parts[].coating_m'),
     coating_WPerMK: draw.log('parts[].coating_WPerMK'),
   });
@@ -50,8 +52,11 @@ export function arbitraryDesign(
     title: fc.string({ maxLength: 20 }),
     room: fc.record({
       T_K: draw.even('room.T_K'),
+      pressureFrom: fc.constantFrom('altitude', 'barometer'),
       altitude_m: draw.even('room.altitude_m'),
+      pressure_Pa: draw.even('room.pressure_Pa'),
       relativeHumidity: draw.even('room.relativeHumidity'),
+      listening_m: draw.log('room.listening_m'),
     }),
     load: fc.record({
       excitation: fc.constantFrom(
@@ -66,6 +71,7 @@ export function arbitraryDesign(
       supply_A: draw.even('load.supply_A'),
       supplyTolerance: draw.even('load.supplyTolerance'),
       duty: draw.even('load.duty'),
+      period_s: draw.log('load.period_s'),
       atWorst: fc.boolean(),
     }),
     parts: fc.array(part, { minLength: 1, maxLength: mostParts }),
@@ -81,6 +87,7 @@ export function arbitraryDesign(
     sink: fc.record({
       material: fc.constant('invented alloy'),
       k_WPerMK: draw.log('sink.k_WPerMK'),
+      heat_JPerM3K: draw.log('sink.heat_JPerM3K'),
       length_m: draw.log('sink.length_m'),
       width_m: draw.log('sink.width_m'),
       finHeight_m: draw.log('sink.finHeight_m'),
@@ -117,21 +124,33 @@ export function arbitraryDesign(
     }),
     fan: fc.record({
       name: fc.constant('invented fan'),
-      rated_V: draw.even('fan.rated_V'),
-      supply_V: draw.even('fan.supply_V'),
-      start_V: draw.even('fan.start_V'),
-      power_W: draw.even('fan.power_W'),
+      sideBySide: mostly(1, draw.whole('fan.sideBySide')),
+      inARow: mostly(1, draw.whole('fan.inARow')),
       size_m: draw.log('fan.size_m'),
-      opening_m: draw.log('fan.opening_m'),
-      hub_m: draw.even('fan.hub_m'),
       depth_m: draw.log('fan.depth_m'),
+      inletSpace_m: draw.even('fan.inletSpace_m'),
+      supplySag: mostly(0, draw.even('fan.supplySag')),
+      speedLoss: mostly(0, draw.even('fan.speedLoss')),
+      ...fanKind(flavour, 'fan'),
     }),
-    curve: arbitraryCurve(flavour),
+    moreFans: mostly(
+      [],
+      fc.array(
+        fc.record({
+          name: fc.constant('invented other fan'),
+          place: fc.constantFrom('beside', 'behind'),
+          ...fanKind(flavour, 'moreFans[]'),
+        }),
+        { maxLength: flavour === 'hard' ? 3 : 1 },
+      ),
+    ),
     inlet: fc.record({
       guard: grille('inlet.guard'),
+      guardBlocked: mostly(0, draw.even('inlet.guardBlocked')),
       filter: fc.boolean(),
       filterLinear_PaSPerM: draw.even('inlet.filterLinear_PaSPerM'),
       filterQuadratic_PaS2PerM2: draw.even('inlet.filterQuadratic_PaS2PerM2'),
+      filterBlocked: mostly(0, draw.even('inlet.filterBlocked')),
     }),
     plenum: fc.record({
       height_m: draw.log('plenum.height_m'),
@@ -154,6 +173,10 @@ export function arbitraryDesign(
       length_m: draw.log('box.length_m'),
       width_m: draw.log('box.width_m'),
       headroom_m: draw.even('box.headroom_m'),
+      tilt_rad: mostly(0, draw.even('box.tilt_rad')),
+      sheet_WPerMK: draw.log('box.sheet_WPerMK'),
+      sheetEmissivity: draw.even('box.sheetEmissivity'),
+      sheetHeat_JPerM3K: draw.log('box.sheetHeat_JPerM3K'),
       softening_K: draw.even('box.softening_K'),
     }),
     outlet: grille('outlet'),
@@ -163,19 +186,47 @@ export function arbitraryDesign(
       exhaust_K: draw.even('limits.exhaust_K'),
       touchable: fc.boolean(),
       touch_K: draw.even('limits.touch_K'),
+      wall_K: draw.even('limits.wall_K'),
+      soundJudged: fc.boolean(),
+      sound_dBA: draw.even('limits.sound_dBA'),
+      settled: draw.log('limits.settled'),
       spareFactor: draw.even('limits.spareFactor'),
     }),
     /** Where a measure has to give way, how much of the room that is left it takes. */
     share: fc.array(fc.double({ min: 0.02, max: 0.98, noNaN: true }), { minLength: 12, maxLength: 12 }),
   });
-  return raw.map(({ share, curve, ...drawn }) => {
-    const design = { ...defaultDesign, ...drawn, fan: { ...drawn.fan, curve }, invented: true } as Design;
+  return raw.map(({ share, ...drawn }) => {
+    const design = { ...defaultDesign, ...drawn, invented: true } as Design;
     return makeFit(
       flavour === 'usual' ? makeOrdinary(design, share) : makeTurn(design, share),
       share,
       flavour,
     );
   });
+}
+
+/** What the first fan and any other have alike; `fan` or `moreFans[]` in front of the names. */
+function fanKind(flavour: Flavour, place: string) {
+  const draw = drawer(flavour);
+  return {
+    rated_V: draw.even(`${place}.rated_V`),
+    supply_V: draw.even(`${place}.supply_V`),
+    start_V: draw.even(`${place}.start_V`),
+    power_W: draw.even(`${place}.power_W`),
+    rotation_PerS: draw.log(`${place}.rotation_PerS`),
+    opening_m: draw.log(`${place}.opening_m`),
+    hub_m: draw.even(`${place}.hub_m`),
+    blades: draw.whole(`${place}.blades`),
+    standingLoss: draw.even(`${place}.standingLoss`),
+    sound_dBA: draw.even(`${place}.sound_dBA`),
+    soundAt_m: draw.log(`${place}.soundAt_m`),
+    curve: arbitraryCurve(flavour),
+  };
+}
+
+/** Three times in four the ordinary value: boxes with all the trouble at once say little about any of it. */
+function mostly<T>(ordinary: T, other: fc.Arbitrary<T>): fc.Arbitrary<T> {
+  return fc.oneof({ weight: 3, arbitrary: fc.constant(ordinary) }, { weight: 1, arbitrary: other });
 }
 
 /** A falling curve, now and then with a dip on the way. */
@@ -237,7 +288,11 @@ function arbitraryExtra(flavour: Flavour): fc.Arbitrary<Design['extras'][number]
 function makeTurn(drawn: Design, share: readonly number[]): Design {
   const { fan } = drawn;
   if ((share[6] as number) > 0.9) return drawn;
-  return { ...drawn, fan: { ...fan, start_V: Math.min(fan.start_V, fan.supply_V) } };
+  const turning = <T extends { start_V: number; supply_V: number }>(each: T): T => ({
+    ...each,
+    start_V: Math.min(each.start_V, each.supply_V),
+  });
+  return { ...drawn, fan: turning(fan), moreFans: drawn.moreFans.map(turning) };
 }
 
 /** A fan near its rated volts, parts of one decade, and watts that a chip can have: most such boxes have an answer. */
@@ -252,6 +307,11 @@ function makeOrdinary(drawn: Design, share: readonly number[]): Design {
   const power_W = most_W * take(7);
   const count = drawn.positions.length;
   const volts = Math.sqrt(power_W * R_Ohm);
+  const nearRated = <T extends { rated_V: number }>(fan: T) => ({
+    ...fan,
+    supply_V: fan.rated_V * (0.6 + 0.5 * take(8)),
+    start_V: fan.rated_V * 0.6 * take(9),
+  });
   return {
     ...drawn,
     parts,
@@ -264,11 +324,8 @@ function makeOrdinary(drawn: Design, share: readonly number[]): Design {
       supply_V: within('load.supply_V', load.excitation === 'seriesVolts' ? volts * count : volts),
       supply_A: within('load.supply_A', (volts / R_Ohm) * (load.excitation === 'parallelAmps' ? count : 1)),
     },
-    fan: {
-      ...fan,
-      supply_V: fan.rated_V * (0.6 + 0.5 * take(8)),
-      start_V: fan.rated_V * 0.6 * take(9),
-    },
+    fan: nearRated(fan),
+    moreFans: drawn.moreFans.map(nearRated),
   };
 }
 
@@ -313,8 +370,17 @@ function makeFit(drawn: Design, share: readonly number[], flavour: Flavour): Des
     sideClearance_m: Math.min(drawn.baffle.sideClearance_m, (width_m - sink.width_m) / 2),
   };
   const size_m = Math.max(drawn.fan.size_m, drawn.fan.opening_m);
-  const fan = { ...drawn.fan, size_m, hub_m: Math.min(drawn.fan.hub_m, drawn.fan.opening_m * 0.9 * take(5)) };
-  design = { ...design, box, baffle, fan };
+  const withSmallHub = <T extends { hub_m: number; opening_m: number }>(fan: T): T => ({
+    ...fan,
+    hub_m: Math.min(fan.hub_m, fan.opening_m * 0.9 * take(5)),
+  });
+  design = {
+    ...design,
+    box,
+    baffle,
+    fan: { ...withSmallHub(drawn.fan), size_m },
+    moreFans: drawn.moreFans.map(withSmallHub),
+  };
   return design;
 }
 

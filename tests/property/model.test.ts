@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { fanCurveProblem } from '../../src/core/fan/fanCurve.ts';
 import { serialiseDesign } from '../../src/io/designFile.ts';
 import { checkDesign } from '../../src/model/check.ts';
-import { defaultDesign } from '../../src/model/defaults.ts';
+import { anotherFan, defaultDesign } from '../../src/model/defaults.ts';
 import { designSchema } from '../../src/model/design.ts';
 import { parseDesignText } from '../../src/model/designText.ts';
 import { fields } from '../../src/model/fields.ts';
@@ -46,6 +46,27 @@ describe('any design made to fit', () => {
         if (found.length === 0) expect(fanCurveProblem(curve)).toBeNull();
       }),
       { ...runs, numRuns: 3000 },
+    );
+  });
+
+  test('has further fans whose curves and hubs the check minds as those of the first', () => {
+    const kind = fc.record({
+      hub_m: fc.constantFrom(0.01, 0.05, 0.06),
+      opening_m: fc.constantFrom(0.05, 0.055),
+    });
+    fc.assert(
+      fc.property(kind, fc.nat(2), (measures, index) => {
+        const first = checkDesign({ ...defaultDesign, fan: { ...defaultDesign.fan, ...measures } });
+        const others = Array.from({ length: 3 }, (_, at) => ({
+          ...anotherFan(defaultDesign.fan, at),
+          ...(at === index ? measures : {}),
+        }));
+        const found = checkDesign({ ...defaultDesign, moreFans: others });
+        expect(found.map(({ code, path }) => [code, path])).toEqual(
+          first.map(({ code, path }) => [code, path.replace('fan', `moreFans[${index}]`)]),
+        );
+      }),
+      runs,
     );
   });
 

@@ -10,6 +10,7 @@ import {
   extraFields,
   fieldGroups,
   groupOf,
+  otherFanFields,
   partFields,
   partOf,
   positionFields,
@@ -25,8 +26,12 @@ describe('the groups of fields', () => {
     ...fieldGroups.flatMap(({ fields: own }) => own.map(({ path }) => path)),
     ...partFields.map((key) => `parts[].${key}`),
     ...positionFields.map((key) => `positions[].${key}`),
+    ...otherFanFields.map((key) => `moreFans[].${key}`),
     ...extraFields.map((key) => `extras[].${key}`),
-    ...['fan.curve', 'extras[].points'].flatMap((list) => [`${list}[].flow_m3PerS`, `${list}[].dp_Pa`]),
+    ...['fan.curve', 'moreFans[].curve', 'extras[].points'].flatMap((list) => [
+      `${list}[].flow_m3PerS`,
+      `${list}[].dp_Pa`,
+    ]),
   ];
 
   test('offer every input of the schema once', () => {
@@ -37,6 +42,11 @@ describe('the groups of fields', () => {
     ['positions[3].power_W', 'resistors'],
     ['parts[0].R_Ohm', 'resistors'],
     ['fan.curve[2].dp_Pa', 'fan'],
+    ['moreFans[1].curve[2].dp_Pa', 'fan'],
+    ['moreFans[0].place', 'fan'],
+    ['inlet.guardBlocked', 'guard'],
+    ['inlet.filterBlocked', 'filter'],
+    ['fan.inletSpace_m', 'fan'],
     ['extras[1].points[0].dp_Pa', 'extras'],
     ['inlet.guard.loss', 'guard'],
     ['plenum.neckAngle_rad', 'neck'],
@@ -172,6 +182,41 @@ describe('the panel of a part', () => {
     expect(screen.queryByRole('textbox', { name: /^Supply current/ })).toBeNull();
   });
 
+  test('asks for a period only while the load is off at times', async () => {
+    const { state } = await open('load');
+    expect(screen.queryByRole('textbox', { name: /^Period/ })).toBeNull();
+    act(() => state().setText('load.duty', '40 %'));
+    fireEvent.change(screen.getByRole('textbox', { name: /^Period/ }), { target: { value: '2 min' } });
+    expect(state().design.load.period_s).toBe(120);
+  });
+
+  test('asks for the altitude or for the barometer', async () => {
+    const { user, state } = await open('room');
+    expect(screen.queryByRole('textbox', { name: /^Air pressure/ })).toBeNull();
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Air pressure from' }), 'barometer');
+    expect(screen.queryByRole('textbox', { name: /^Altitude/ })).toBeNull();
+    fireEvent.change(screen.getByRole('textbox', { name: /^Air pressure/ }), { target: { value: '985' } });
+    expect(state().design.room.pressure_Pa).toBe(98_500);
+  });
+
+  test('asks for dust on a guard and a filter only where there is one', async () => {
+    const { state } = await open('guard');
+    expect(screen.getByRole('textbox', { name: /^Guard blocked by dust/ })).toBeInTheDocument();
+    act(() => state().setValue('inlet.guard.kind', 'none'));
+    expect(screen.queryByRole('textbox', { name: /^Guard blocked by dust/ })).toBeNull();
+    act(() => state().selectPart('filter'));
+    expect(screen.queryByRole('textbox', { name: /^Filter blocked by dust/ })).toBeNull();
+    act(() => state().setValue('inlet.filter', true));
+    expect(screen.getByRole('textbox', { name: /^Filter blocked by dust/ })).toBeInTheDocument();
+  });
+
+  test('asks for a sound limit only where sound is judged', async () => {
+    const { user } = await open('limits');
+    expect(screen.queryByRole('textbox', { name: /^Sound limit/ })).toBeNull();
+    await user.click(screen.getByRole('checkbox', { name: 'Judge the sound' }));
+    expect(screen.getByRole('textbox', { name: /^Sound limit/ })).toBeInTheDocument();
+  });
+
   test('adds, duplicates, changes and removes resistors', async () => {
     const { user, state } = await open('resistors');
     await user.click(screen.getByRole('button', { name: 'Add a resistor' }));
@@ -225,6 +270,36 @@ describe('the panel of a part', () => {
     expect(state().design.fan.curve[1]).toEqual({ flow_m3PerS: 0.001, dp_Pa: 43 });
     await user.click(screen.getByRole('button', { name: 'Remove point 2' }));
     expect(state().design.fan.curve).toHaveLength(6);
+  });
+
+  test('adds fans of other kinds, each with a curve of its own, and removes them', async () => {
+    const { user, state } = await open('fan');
+    await user.click(screen.getByRole('button', { name: 'Add a fan of another kind' }));
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Place' }), 'behind the others');
+    fireEvent.change(screen.getByRole('textbox', { name: /^Fan 2, point 3, flow/ }), {
+      target: { value: '5 cfm' },
+    });
+    await user.click(screen.getByRole('button', { name: 'Remove Fan 2, point 2' }));
+    const [other] = state().design.moreFans;
+    expect(other).toMatchObject({ name: 'Fan 2', place: 'behind' });
+    expect(other?.curve).toHaveLength(5);
+    expect(other?.curve[1]?.flow_m3PerS).toBeCloseTo((5 * 0.028316846592) / 60, 12);
+    expect(state().design.fan.curve).toHaveLength(6);
+    await user.click(screen.getByRole('button', { name: 'Remove this fan' }));
+    expect(state().design.moreFans).toEqual([]);
+  });
+
+  test('opens the fan in which something is wrong, and says there what', async () => {
+    const { state } = await open('fan');
+    act(() => {
+      state().addFan();
+      state().addFan();
+      state().setText('moreFans[1].curve[2].dp_Pa', 'much');
+    });
+    const cell = screen.getByRole('textbox', { name: /^Fan 3, point 3, pressure/ });
+    expect(cell).toBeInvalid();
+    expect(cell).toHaveAccessibleDescription(`Fan 3, point 3: ${state().problems[0]?.reason}`);
+    expect(cell.closest('details')).toHaveAttribute('open');
   });
 
   test('takes a pasted table with its units, and leaves out its head', async () => {

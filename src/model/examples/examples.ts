@@ -1,15 +1,17 @@
 import type { Design } from '../design.ts';
+import { dippingCurve } from './dippingCurve.ts';
 import { eightResistors } from './eightResistors.ts';
 import { onePair } from './onePair.ts';
 import { twoDozen } from './twoDozen.ts';
 
-export type ExampleId = 'eightResistors' | 'onePair' | 'twoDozen';
+export type ExampleId = 'eightResistors' | 'onePair' | 'twoDozen' | 'dippingCurve';
 
 /** Invented scenarios, in the order they are offered. */
 export const examples: readonly { readonly id: ExampleId; readonly design: Design }[] = [
   { id: 'eightResistors', design: eightResistors },
   { id: 'onePair', design: onePair },
   { id: 'twoDozen', design: twoDozen },
+  { id: 'dippingCurve', design: dippingCurve },
 ];
 
 export function exampleById(id: ExampleId): Design {

@@ -18,10 +18,12 @@ export const onePair: Design = {
     name: 'Invented 40 mm fan, 12 V',
     start_V: 5,
     power_W: 0.8,
+    rotation_PerS: 95,
     size_m: 0.04,
     opening_m: 0.037,
     hub_m: 0.02,
     depth_m: 0.02,
+    sound_dBA: 28,
     curve: [
       { flow_m3PerS: 0, dp_Pa: 35 },
       { flow_m3PerS: 0.001, dp_Pa: 26 },

@@ -34,9 +34,11 @@ export const twoDozen: Design = {
     ...defaultDesign.fan,
     name: 'Invented 80 mm fan, 12 V',
     power_W: 3,
+    rotation_PerS: 45,
     size_m: 0.08,
     opening_m: 0.076,
     hub_m: 0.035,
+    sound_dBA: 35,
     curve: [
       { flow_m3PerS: 0, dp_Pa: 62 },
       { flow_m3PerS: 0.004, dp_Pa: 53 },

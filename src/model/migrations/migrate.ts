@@ -1,17 +1,10 @@
-/** One step from a version of the file format to the next. A step never drops what somebody entered without a note. */
-export interface Migration {
-  readonly from: number;
-  readonly to: number;
-  readonly apply: (raw: Readonly<Record<string, unknown>>) => {
-    readonly raw: Record<string, unknown>;
-    readonly notes: readonly string[];
-  };
-}
+import type { Migration } from './migration.ts';
+import { toVersion2 } from './toVersion2.ts';
 
-export const currentVersion = 1;
+export const currentVersion = 2;
 
-/** Every step there has been, oldest first, each one version up. Version 1 is the first, so there is none yet. */
-export const migrations: readonly Migration[] = [];
+/** Every step there has been, oldest first, each one version up. */
+export const migrations: readonly Migration[] = [toVersion2];
 
 export type Migrated =
   | { readonly ok: true; readonly raw: Readonly<Record<string, unknown>>; readonly notes: readonly string[] }

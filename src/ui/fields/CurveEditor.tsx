@@ -9,21 +9,24 @@ import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
 
 interface Props {
-  /** `fan.curve` or `extras[0].points`. */
+  /** `fan.curve`, `moreFans[0].curve` or `extras[0].points`. */
   readonly list: string;
   readonly heading: string;
   readonly help: string;
+  /** Before the number of a point, where a part has several curves. */
+  readonly owner?: string;
 }
 
 /** Points of pressure over flow; a table copied from anywhere may be pasted into any cell. */
-export function CurveEditor({ list, heading, help }: Props) {
+export function CurveEditor({ list, heading, help, owner = '' }: Props) {
   const count = useDesign(({ design }) => {
     const rows = getAt(design, list);
     return Array.isArray(rows) ? rows.length : 0;
   });
   const { addPoint, removePoint, replacePoints } = useActions();
   const noteId = `${fieldId(list)}-note`;
-  const nameRow = (row: number) => `Point ${row + 1}`;
+  const point = owner === '' ? 'point' : `${owner}, point`;
+  const nameRow = (row: number) => `${owner === '' ? 'Point' : point} ${row + 1}`;
   const paste = (text: string) => {
     const rows = pairsOf(text);
     if (rows === null) return false;
@@ -72,12 +75,16 @@ export function CurveEditor({ list, heading, help }: Props) {
                 <td className={styles.acts}>
                   <Button
                     small
-                    aria-label={`Add a point after point ${row + 1}`}
+                    aria-label={`Add a point after ${point} ${row + 1}`}
                     onClick={() => addPoint(list, row)}
                   >
                     <Glyph name="add" />
                   </Button>
-                  <Button small aria-label={`Remove point ${row + 1}`} onClick={() => removePoint(list, row)}>
+                  <Button
+                    small
+                    aria-label={`Remove ${point} ${row + 1}`}
+                    onClick={() => removePoint(list, row)}
+                  >
                     <Glyph name="remove" />
                   </Button>
                 </td>

@@ -13,7 +13,7 @@ export interface FieldGroup {
   readonly title: string;
   readonly fields: readonly GroupField[];
   /** Lists that the part edits besides, with editors of their own. */
-  readonly lists: readonly ('positions' | 'parts' | 'fan.curve' | 'extras')[];
+  readonly lists: readonly ('positions' | 'parts' | 'fan.curve' | 'moreFans' | 'extras')[];
 }
 
 const always = (...paths: string[]): GroupField[] => paths.map((path) => ({ path }));
@@ -25,6 +25,8 @@ const hasAmps = ({ load }: Design) => ['seriesAmps', 'parallelAmps'].includes(lo
 const hasSupply = ({ load }: Design) => load.excitation !== 'wattsEach';
 const hasBaffle = ({ baffle }: Design) => baffle.fitted;
 const hasFilter = ({ inlet }: Design) => inlet.filter;
+const hasPulses = ({ load }: Design) => load.duty < 1;
+const hasBarometer = ({ room }: Design) => room.pressureFrom === 'barometer';
 const hasTabs = ({ secondFace }: Design) => secondFace.way === 'tabs';
 const isOpen = (of: (design: Design) => Design['outlet']) => ({
   freeShare: (design: Design) => !['none', 'ownLoss'].includes(of(design).kind),
@@ -43,14 +45,21 @@ export const fieldGroups: readonly FieldGroup[] = [
       ...only(hasVolts, 'load.supply_V'),
       ...only(hasAmps, 'load.supply_A'),
       ...only(hasSupply, 'load.supplyTolerance'),
-      ...always('load.duty', 'load.atWorst'),
+      ...always('load.duty'),
+      ...only(hasPulses, 'load.period_s'),
+      ...always('load.atWorst'),
     ],
     lists: [],
   },
   {
     part: 'room',
     title: 'Room',
-    fields: always('room.T_K', 'room.altitude_m', 'room.relativeHumidity'),
+    fields: [
+      ...always('room.T_K', 'room.pressureFrom'),
+      ...only((design) => !hasBarometer(design), 'room.altitude_m'),
+      ...only(hasBarometer, 'room.pressure_Pa'),
+      ...always('room.relativeHumidity', 'room.listening_m'),
+    ],
     lists: [],
   },
   {
@@ -60,6 +69,7 @@ export const fieldGroups: readonly FieldGroup[] = [
       ...always('inlet.guard.kind'),
       ...only(guard.freeShare, 'inlet.guard.freeShare'),
       ...only(guard.loss, 'inlet.guard.loss'),
+      ...only(({ inlet }) => inlet.guard.kind !== 'none', 'inlet.guardBlocked'),
     ],
     lists: [],
   },
@@ -68,25 +78,42 @@ export const fieldGroups: readonly FieldGroup[] = [
     title: 'Filter',
     fields: [
       ...always('inlet.filter'),
-      ...only(hasFilter, 'inlet.filterLinear_PaSPerM', 'inlet.filterQuadratic_PaS2PerM2'),
+      ...only(
+        hasFilter,
+        'inlet.filterLinear_PaSPerM',
+        'inlet.filterQuadratic_PaS2PerM2',
+        'inlet.filterBlocked',
+      ),
     ],
     lists: [],
   },
   {
     part: 'fan',
     title: 'Fan',
-    fields: always(
-      'fan.name',
-      'fan.supply_V',
-      'fan.rated_V',
-      'fan.start_V',
-      'fan.power_W',
-      'fan.size_m',
-      'fan.opening_m',
-      'fan.hub_m',
-      'fan.depth_m',
-    ),
-    lists: ['fan.curve'],
+    fields: [
+      ...always(
+        'fan.name',
+        'fan.supply_V',
+        'fan.rated_V',
+        'fan.start_V',
+        'fan.power_W',
+        'fan.rotation_PerS',
+        'fan.sideBySide',
+        'fan.inARow',
+        'fan.size_m',
+        'fan.opening_m',
+        'fan.hub_m',
+        'fan.depth_m',
+        'fan.blades',
+        'fan.standingLoss',
+        'fan.inletSpace_m',
+        'fan.sound_dBA',
+        'fan.soundAt_m',
+        'fan.speedLoss',
+      ),
+      ...only(({ load }) => load.atWorst, 'fan.supplySag'),
+    ],
+    lists: ['fan.curve', 'moreFans'],
   },
   {
     part: 'neck',
@@ -125,6 +152,7 @@ export const fieldGroups: readonly FieldGroup[] = [
       'sink.plate_m',
       'sink.material',
       'sink.k_WPerMK',
+      'sink.heat_JPerM3K',
       'sink.emissivity',
       'sink.first',
       'sink.last',
@@ -176,8 +204,12 @@ export const fieldGroups: readonly FieldGroup[] = [
       'box.length_m',
       'box.width_m',
       'box.headroom_m',
+      'box.tilt_rad',
       'box.sheet_m',
       'box.material',
+      'box.sheet_WPerMK',
+      'box.sheetEmissivity',
+      'box.sheetHeat_JPerM3K',
       'box.softening_K',
     ),
     lists: [],
@@ -197,8 +229,17 @@ export const fieldGroups: readonly FieldGroup[] = [
     part: 'limits',
     title: 'Limits',
     fields: [
-      ...always('limits.spareFactor', 'limits.joint_K', 'limits.exhaust_K', 'limits.touchable'),
+      ...always(
+        'limits.spareFactor',
+        'limits.joint_K',
+        'limits.exhaust_K',
+        'limits.wall_K',
+        'limits.settled',
+        'limits.touchable',
+      ),
       ...only(({ limits }) => limits.touchable, 'limits.touch_K'),
+      ...always('limits.soundJudged'),
+      ...only(({ limits }) => limits.soundJudged, 'limits.sound_dBA'),
     ],
     lists: [],
   },
@@ -217,12 +258,30 @@ export const partFields = [
   'zeroPowerAt_K',
   'elementLimit_V',
   'tcr_perK',
+  'tcr2_perK2',
   'length_m',
   'width_m',
   'thickness_m',
   'ceramic_WPerMK',
+  'ceramicHeat_JPerM3K',
   'coating_m',
   'coating_WPerMK',
+] as const;
+
+export const otherFanFields = [
+  'name',
+  'place',
+  'supply_V',
+  'rated_V',
+  'start_V',
+  'power_W',
+  'rotation_PerS',
+  'opening_m',
+  'hub_m',
+  'blades',
+  'standingLoss',
+  'sound_dBA',
+  'soundAt_m',
 ] as const;
 
 export const positionFields = ['part', 'on', 'flipped', 'power_W'] as const;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkDesign } from '../../../src/model/check.ts';
-import { defaultDesign, defaultExtra, defaultPart } from '../../../src/model/defaults.ts';
+import { anotherFan, defaultDesign, defaultExtra, defaultPart } from '../../../src/model/defaults.ts';
 import type { Design } from '../../../src/model/design.ts';
 import { examples } from '../../../src/model/examples/examples.ts';
 import { setAt } from '../../../src/model/path.ts';
@@ -13,6 +13,11 @@ const withPoints = (...points: [number, number][]): Design => ({
   ...defaultDesign,
   extras: [{ ...defaultExtra, points: curve(...points) }],
 });
+const withFans = (...changes: [string, unknown][]): Design =>
+  changes.reduce((design, [path, value]) => setAt(design, path, value), {
+    ...defaultDesign,
+    moreFans: [anotherFan(defaultDesign.fan, 0), anotherFan(defaultDesign.fan, 1)],
+  });
 const changed = (...changes: [string, unknown][]): Design =>
   changes.reduce((design, [path, value]) => setAt(design, path, value), defaultDesign);
 
@@ -52,6 +57,18 @@ const misfits: [ProblemCode, string, Design][] = [
   ],
   ['shutOffWithoutPressure', 'fan.curve[0].dp_Pa', changed(['fan.curve', curve([0, 0], [0.008, 0])])],
   ['endPressureNotLowest', 'fan.curve[1].dp_Pa', changed(['fan.curve', curve([0, 10], [0.008, 40])])],
+  ['hubTooLarge', 'moreFans[0].hub_m', withFans(['moreFans[0].hub_m', 0.06])],
+  [
+    'flowNotRising',
+    'moreFans[1].curve[2].flow_m3PerS',
+    withFans(['moreFans[1].curve[2].flow_m3PerS', 0.001]),
+  ],
+  [
+    'shutOffWithoutPressure',
+    'moreFans[0].curve[0].dp_Pa',
+    withFans(['moreFans[0].curve', curve([0, 0], [0.008, 0])]),
+  ],
+  ['endPressureNotLowest', 'moreFans[1].curve[5].dp_Pa', withFans(['moreFans[1].curve[5].dp_Pa', 90])],
   ['lossNotRising', 'extras[0].points[1].dp_Pa', withPoints([0.001, 5], [0.002, 5])],
   ['lossAtRest', 'extras[0].points[0].dp_Pa', withPoints([0, 1], [0.002, 5])],
   ['onePoint', 'extras[0].points[0].flow_m3PerS', withPoints([0, 0])],
@@ -84,6 +101,11 @@ describe('the check of a whole design', () => {
     );
     const high = checkDesign(changed(['fan.curve', curve([0, 50], [0.004, 18], [0.006, 30], [0.01, 20])]));
     expect(high.map(({ code }) => code)).toEqual(['endPressureNotLowest']);
+  });
+
+  test('has nothing against fans of other kinds, and lets them be wider than the frame of the first', () => {
+    expect(checkDesign(withFans())).toEqual([]);
+    expect(checkDesign(withFans(['moreFans[1].opening_m', 0.076]))).toEqual([]);
   });
 
   test('does not ask clearances to fit when the baffle is not fitted', () => {

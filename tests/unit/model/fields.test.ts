@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { defaultDesign, defaultExtra } from '../../../src/model/defaults.ts';
+import { anotherFan, defaultDesign, defaultExtra } from '../../../src/model/defaults.ts';
 import type { Design } from '../../../src/model/design.ts';
 import { fieldAt, fields, findField, rowLimits } from '../../../src/model/fields.ts';
 import { labelOfOption } from '../../../src/model/options.ts';
@@ -15,6 +15,7 @@ function leaves(value: unknown, path = ''): string[] {
 
 const full: Design = {
   ...defaultDesign,
+  moreFans: [anotherFan(defaultDesign.fan, 0)],
   extras: [{ ...defaultExtra, points: [{ flow_m3PerS: 1, dp_Pa: 1 }] }],
 };
 
@@ -51,10 +52,36 @@ describe('the fields', () => {
     expect(fieldAt('room.altitude_m')).toMatchObject({ kind: 'quantity', dimension: 'altitude' });
     expect(fieldAt('positions[7].power_W')).toMatchObject({ kind: 'quantity', dimension: 'power' });
     expect(fieldAt('fan.curve[3].flow_m3PerS')).toMatchObject({ kind: 'quantity', dimension: 'volumeFlow' });
+    expect(fieldAt('moreFans[2].curve[3].dp_Pa')).toMatchObject({ kind: 'quantity', dimension: 'pressure' });
+    expect(fieldAt('room.pressure_Pa')).toMatchObject({ kind: 'quantity', dimension: 'airPressure' });
+    expect(fieldAt('fan.rotation_PerS')).toMatchObject({ kind: 'quantity', dimension: 'rotation' });
+    expect(fieldAt('fan.soundAt_m')).toMatchObject({ kind: 'quantity', dimension: 'distance' });
+    expect(fieldAt('parts[0].tcr2_perK2')).toMatchObject({ dimension: 'squareTemperatureCoefficient' });
+    expect(fieldAt('box.sheetHeat_JPerM3K')).toMatchObject({ dimension: 'volumetricHeatCapacity' });
     expect(fieldAt('sink.finCount')).toMatchObject({ kind: 'count', hard: [2, 200] });
     expect(fieldAt('baffle.fitted')).toMatchObject({ kind: 'flag' });
     expect(fieldAt('title')).toMatchObject({ kind: 'text', longest: 80 });
     expect(fieldAt('secondFace.way')).toMatchObject({ kind: 'choice', options: ['tabs', 'bonded', 'free'] });
+  });
+
+  test('without a suffix are shares in percent, but for the few that are plain numbers', () => {
+    for (const share of ['fan.supplySag', 'fan.speedLoss', 'inlet.guardBlocked', 'limits.settled'])
+      expect(fieldAt(share), share).toMatchObject({ dimension: 'ratio' });
+    for (const number of [
+      'fan.standingLoss',
+      'moreFans[].standingLoss',
+      'box.sheetEmissivity',
+      'outlet.loss',
+    ])
+      expect(fieldAt(number), number).toMatchObject({ dimension: 'number' });
+  });
+
+  test('are the same for the first fan and any other', () => {
+    for (const field of fields) {
+      const key = /^moreFans\[\]\.(.+)$/.exec(field.pattern)?.[1];
+      if (key === undefined || key === 'name' || key === 'place') continue;
+      expect({ ...field, pattern: `fan.${key}` }).toEqual(fieldAt(`fan.${key}`));
+    }
   });
 
   test('have plain words for every option', () => {
@@ -68,6 +95,8 @@ describe('the fields', () => {
   test('know how many rows a list may have', () => {
     expect(rowLimits('positions')).toEqual({ least: 1, most: 64 });
     expect(rowLimits('fan.curve')).toEqual({ least: 2, most: 200 });
+    expect(rowLimits('moreFans')).toEqual({ least: 0, most: 7 });
+    expect(rowLimits('moreFans[4].curve')).toEqual({ least: 2, most: 200 });
     expect(rowLimits('extras[4].points')).toEqual({ least: 0, most: 100 });
     expect(() => rowLimits('sink')).toThrow();
   });

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { defaultDesign } from '../../../src/model/defaults.ts';
+import { anotherFan, defaultDesign } from '../../../src/model/defaults.ts';
 import { examples } from '../../../src/model/examples/examples.ts';
 import { setAt } from '../../../src/model/path.ts';
 import { readDesign } from '../../../src/model/readDesign.ts';
@@ -34,9 +34,9 @@ describe('reading a design', () => {
   });
 
   test('refuses a newer version whole', () => {
-    const problems = problemsOf({ ...defaultDesign, version: 2, somethingNew: 1 });
+    const problems = problemsOf({ ...defaultDesign, version: 3, somethingNew: 1 });
     expect(problems).toEqual([
-      { path: 'version', reason: 'Version 2 is newer than this copy knows; it reads version 1.' },
+      { path: 'version', reason: 'Version 3 is newer than this copy knows; it reads versions 1 to 2.' },
     ]);
   });
 
@@ -76,6 +76,16 @@ describe('reading a design', () => {
       [{ flow_m3PerS: 0, dp_Pa: 40 }],
       /^This cannot be a list of 1 row\. Allowed is a list of 2 to 200 rows\.$/,
     ],
+    [
+      'moreFans',
+      Array.from({ length: 8 }, (_, index) => anotherFan(defaultDesign.fan, index)),
+      /^This cannot be a list of 8 rows\. Allowed is a list of 0 to 7 rows\.$/,
+    ],
+    [
+      'room.pressureFrom',
+      'weather',
+      /^This cannot be the text "weather"\. Allowed is "altitude" \(altitude\), "barometer" \(barometer\)\.$/,
+    ],
     ['room', 'warm', /^This cannot be the text "warm"\.$/],
   ])('says what %s cannot be, and what it can', (path, value, sentence) => {
     const [problem, ...others] = problemsOf(setAt(defaultDesign, path, value));
@@ -88,8 +98,8 @@ describe('reading a design', () => {
     expect(
       problemsOf({ ...defaultDesign, colour: 'red', sink: { ...defaultDesign.sink, shape: 'pin' } }),
     ).toEqual([
-      { path: 'sink.shape', reason: 'This name is not known in a design of version 1.' },
-      { path: 'colour', reason: 'This name is not known in a design of version 1.' },
+      { path: 'sink.shape', reason: 'This name is not known in a design of version 2.' },
+      { path: 'colour', reason: 'This name is not known in a design of version 2.' },
     ]);
   });
 
@@ -98,7 +108,7 @@ describe('reading a design', () => {
       JSON.stringify(defaultDesign).replace('{', '{"__proto__":{"on":true},'),
     ) as unknown;
     expect(problemsOf(raw)).toEqual([
-      { path: '__proto__', reason: 'This name is not known in a design of version 1.' },
+      { path: '__proto__', reason: 'This name is not known in a design of version 2.' },
     ]);
   });
 
@@ -117,7 +127,7 @@ describe('reading a design', () => {
 
   test('opens every file that was ever saved', () => {
     const versions = readdirSync(frozen);
-    expect(versions).toContain('v1');
+    expect(versions).toEqual(['v1', 'v2']);
     for (const version of versions) {
       for (const file of readdirSync(new URL(`${version}/`, frozen))) {
         const raw = JSON.parse(readFileSync(new URL(`${version}/${file}`, frozen), 'utf8')) as unknown;

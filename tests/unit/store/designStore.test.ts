@@ -276,6 +276,52 @@ describe('rows', () => {
     expect(s.getState().replacePoints('fan.curve', [['0', '50']])).toMatch(/at least two/);
   });
 
+  test('of further fans begin like the first, under a name of their own, and go with all typed in them', () => {
+    const s = store();
+    type(s, 'fan.power_W', '3.5 W');
+    expect(s.getState().addFan()).toBeNull();
+    expect(s.getState().addFan()).toBeNull();
+    const { moreFans } = s.getState().design;
+    expect(moreFans.map(({ name, place }) => [name, place])).toEqual([
+      ['Fan 2', 'beside'],
+      ['Fan 3', 'beside'],
+    ]);
+    expect(moreFans[0]).toMatchObject({ power_W: 3.5, curve: s.getState().design.fan.curve });
+    expect(s.getState().stale).toBe(false);
+    s.getState().setValue('moreFans[1].place', 'behind');
+    type(s, 'moreFans[1].hub_m', '80 mm');
+    expect(see(s, 'moreFans[1].hub_m').problem).toMatch(/smaller than the opening/);
+    s.getState().removeFan(0);
+    expect(see(s, 'moreFans[0].hub_m')).toMatchObject({ text: '80 mm', problem: expect.any(String) });
+    s.getState().removeFan(0);
+    expect(s.getState()).toMatchObject({ stale: false, design: { moreFans: [] } });
+  });
+
+  test('of further fans have curves that are edited and pasted like any other', () => {
+    const s = store();
+    s.getState().addFan();
+    s.getState().addPoint('moreFans[0].curve', 0);
+    expect(s.getState().design.moreFans[0]?.curve[1]).toEqual({ flow_m3PerS: 0.001, dp_Pa: 42 });
+    s.getState().removePoint('moreFans[0].curve', 1);
+    s.getState().replacePoints('moreFans[0].curve', [
+      ['0 cfm', '0.2 inH2O'],
+      ['20 cfm', '0 inH2O'],
+    ]);
+    expect(s.getState().design.moreFans[0]?.curve).toHaveLength(2);
+    expect(see(s, 'moreFans[0].curve[1].flow_m3PerS').unit).toBe('cfm');
+    expect(s.getState().design.fan.curve).toEqual(defaultDesign.fan.curve);
+    expect(s.getState().stale).toBe(false);
+    type(s, 'moreFans[0].curve[1].dp_Pa', '3 inH2O');
+    expect(see(s, 'moreFans[0].curve[1].dp_Pa').problem).toMatch(/lowest pressure/);
+  });
+
+  test('of further fans are seven at most', () => {
+    const s = store();
+    for (let i = 0; i < 7; i++) expect(s.getState().addFan()).toBeNull();
+    expect(s.getState().addFan()).toMatch(/room for 7 rows/);
+    expect(s.getState().design.moreFans).toHaveLength(7);
+  });
+
   test('of extra losses come whole and go whole', () => {
     const s = store();
     s.getState().addExtra();

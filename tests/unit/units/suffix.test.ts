@@ -5,6 +5,12 @@ import { dimensionOfName, suffixes, suffixOfName } from '../../../src/units/suff
 describe('the suffix of a name', () => {
   test.each([
     ['gap_m', 'length'],
+    ['room.listening_m', 'distance'],
+    ['fan.soundAt_m', 'distance'],
+    ['room.pressure_Pa', 'airPressure'],
+    ['fanPressure_Pa', 'pressure'],
+    ['tcr2_perK2', 'squareTemperatureCoefficient'],
+    ['sheetHeat_JPerM3K', 'volumetricHeatCapacity'],
     ['altitude_m', 'altitude'],
     ['maxAltitude_m', 'altitude'],
     ['room.altitude_m', 'altitude'],

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  currentVersion,
-  type Migration,
-  migrate,
-  migrations,
-} from '../../../../src/model/migrations/migrate.ts';
+import { currentVersion, migrate, migrations } from '../../../../src/model/migrations/migrate.ts';
+import type { Migration } from '../../../../src/model/migrations/migration.ts';
 
 const steps: Migration[] = [
   { from: 1, to: 2, apply: (raw) => ({ raw: { ...raw, second: true }, notes: ['Two came.'] }) },
@@ -20,7 +16,7 @@ describe('migration', () => {
   });
 
   test('leaves the current version as it is', () => {
-    const raw = { version: 1, anything: 'stays' };
+    const raw = { version: currentVersion, anything: 'stays' };
     expect(migrate(raw)).toEqual({ ok: true, raw, notes: [] });
   });
 
@@ -42,7 +38,7 @@ describe('migration', () => {
   test('refuses a version newer than it knows, and says which it reads', () => {
     expect(migrate({ version: 7 })).toEqual({
       ok: false,
-      reason: 'Version 7 is newer than this copy knows; it reads version 1.',
+      reason: 'Version 7 is newer than this copy knows; it reads versions 1 to 2.',
     });
   });
 
