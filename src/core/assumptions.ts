@@ -32,16 +32,20 @@ export const assumptions = {
     says: 'The plenum feeds the whole row evenly.',
     ifWrong: 'A fast stream in the plenum starves the sinks nearest the fan.',
   },
-  gapAirStaysCold: {
-    says: 'Air in the gaps takes no heat from the sinks.',
-    ifWrong: 'The sinks are a little cooler than stated.',
+  gapAirMixed: {
+    says: 'Air in a gap beside the sinks takes heat as still air would, by conduction.',
+    ifWrong: 'Air that has just come in takes more; the sinks are a little cooler than stated.',
+  },
+  quietPlenum: {
+    says: 'Air outside the warm column is as cold as the room.',
+    ifWrong: 'Where the room warms up, everything in it does.',
   },
   sheetAsHotAsSink: {
     says: 'The sheet round the bank is as hot as the hottest plate of a sink.',
     ifWrong: 'The sheet is cooler than stated wherever air or a gap stands between.',
   },
-  outerFacesIdle: {
-    says: 'All heat leaves with the air: the outside of the box gives off none, by radiation or otherwise.',
+  shellBesideBank: {
+    says: 'Of the box only the walls beside the sinks and the openings above them give off heat.',
     ifWrong: 'Everything is a little cooler than stated.',
   },
   nothingWonBack: {

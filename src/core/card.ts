@@ -58,7 +58,11 @@ export type NoteCode =
   | 'severalPoints'
   | 'secondOpinion'
   | 'tightGap'
-  | 'meanOnly';
+  | 'fanObstructed'
+  | 'fanBackwards'
+  | 'bridgedDip'
+  | 'airRunsBack'
+  | 'lyingFins';
 
 /** Limited trust, as data. `report/wording` says it in words, once, for screen, print, CSV and terminal alike. */
 export interface Note {

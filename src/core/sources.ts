@@ -119,6 +119,10 @@ export const sources = {
   carslawJaeger1959: { cite: 'Carslaw & Jaeger 1959, Conduction of Heat in Solids', standing: 'memory' },
   iec62368: { cite: 'IEC 62368-1 touch temperature limits (TS1)', standing: 'memory' },
   materialHandbook: { cite: 'Handbook values of solids and plastics', standing: 'memory' },
+  hairerWanner1996: {
+    cite: 'Hairer & Wanner, Solving Ordinary Differential Equations II (1996), extrapolation methods',
+    standing: 'memory',
+  },
   ownComputation: {
     cite: 'Independent computation by the authors (boundary-layer marching, collocation, Fourier series)',
     standing: 'computed',

@@ -23,6 +23,8 @@ export interface AirState {
   readonly mu: Float64Array;
   /** Pressure gained by buoyancy along each link, in flow direction. */
   readonly lift: Float64Array;
+  /** How fast gain less drop falls with flow besides, Pa·s/kg, where more air means cooler air. Steers, does not weigh. */
+  readonly fade: Float64Array;
   /** Pa over the room, one a node. */
   readonly head: Float64Array;
   /** Pressure drop of each link at the last evaluation, and its derivative by mass flow. */
@@ -41,7 +43,7 @@ export function createAirState(network: AirNetwork): AirState {
   const { nodeCount } = network;
   const free = nodeCount - 1;
   // One block of memory for all: a dozen small allocations would cost more than a step of the solver.
-  const block = new ArrayBuffer(8 * (7 * links + 2 * nodeCount + free * (free + 1)));
+  const block = new ArrayBuffer(8 * (8 * links + 2 * nodeCount + free * (free + 1)));
   let used = 0;
   const take = (length: number) => {
     const part = new Float64Array(block, used, length);
@@ -53,6 +55,7 @@ export function createAirState(network: AirNetwork): AirState {
     rho: take(links),
     mu: take(links),
     lift: take(links),
+    fade: take(links),
     head: take(nodeCount),
     drop: take(links),
     slope: take(links),
@@ -74,7 +77,7 @@ const leastSlope = 1e-3;
  */
 export function gradientStep(network: AirNetwork, state: AirState, imposed: number, relax: number): number {
   const { links, nodeCount } = network;
-  const { massFlow, rho, mu, lift, head, drop, slope, residual, matrix, rhs, feed } = state;
+  const { massFlow, rho, mu, lift, fade, head, drop, slope, residual, matrix, rhs, feed } = state;
   const free = nodeCount - 1;
   matrix.fill(0);
   for (let node = 0; node < free; node++) rhs[node] = feed[node + 1] as number;
@@ -86,7 +89,7 @@ export function gradientStep(network: AirNetwork, state: AirState, imposed: numb
     let carried = q;
     if (i !== imposed) {
       linkDrop(law, link.law, q, rho[i] as number, mu[i] as number);
-      const s = law[1] as number;
+      const s = (law[1] as number) + (fade[i] as number);
       const d = Math.abs(s) > leastSlope ? s : leastSlope;
       // What the link lacks at the present flows and heads; from here on only corrections are solved for, so that a wide
       // opening behind a tight one does not lose its flow in the rounding of the large pressures.

@@ -2,6 +2,7 @@ import { card as bondConductivityByVolume } from './bondConductivityByVolume.ts'
 import { card as bondConductivityWithFilament } from './bondConductivityWithFilament.ts';
 import { card as bondResistance } from './bondResistance_KPerW.ts';
 import { card as longLeadResistance } from './longLeadResistance_KPerW.ts';
+import { card as narrowGap } from './narrowGap_WPerM2K.ts';
 import { card as parallelResistance } from './parallelResistance_KPerW.ts';
 import { card as slabResistance } from './slabResistance_KPerW.ts';
 import { card as spreadingPeak } from './spreadingLee.ts';
@@ -20,4 +21,5 @@ export const cards = [
   spreadingSeriesMean,
   longLeadResistance,
   parallelResistance,
+  narrowGap,
 ] as const;

@@ -1,3 +1,4 @@
+import { card as draught } from './draught_Pa.ts';
 import { card as elenbaas } from './elenbaas.ts';
 import { card as nusseltChannelBarCohenRohsenow1984 } from './nusseltChannelBarCohenRohsenow1984.ts';
 import { card as nusseltChannelElenbaas1942 } from './nusseltChannelElenbaas1942.ts';
@@ -24,4 +25,5 @@ export const cards = [
   nusseltHorizontalUpLaminar,
   nusseltHorizontalUpTurbulent,
   nusseltHorizontalDown,
+  draught,
 ] as const;

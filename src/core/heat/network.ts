@@ -45,10 +45,37 @@ export function createHeatNetwork(
  * @returns false where a node has no way to the datum
  */
 export function solveHeatNetwork(network: HeatNetwork): boolean {
-  const { a, b, G_WPerK, power_W, rise_K, band, halfBandwidth, nodeCount } = network;
+  network.band.fill(0);
+  network.rise_K.set(network.power_W);
+  return solveWithConductances(network);
+}
+
+/**
+ * Rises after one backward Euler step: each node joined to its own past by capacity over step. Never rings, whatever the step;
+ * heat in, heat out and heat stored agree to rounding in every single step.
+ * @param from_K rises at the start of the step; may be the network's own `rise_K`
+ * @returns false where a node has neither capacity nor a way to the datum
+ */
+export function solveHeatStep(
+  network: HeatNetwork,
+  capacity_JPerK: Float64Array,
+  from_K: Float64Array,
+  step_s: number,
+): boolean {
+  const { band, rise_K, power_W, halfBandwidth, nodeCount } = network;
   const width = halfBandwidth + 1;
   band.fill(0);
-  rise_K.set(power_W);
+  for (let i = 0; i < nodeCount; i++) {
+    const held = (capacity_JPerK[i] as number) / step_s;
+    band[i * width] = held;
+    rise_K[i] = (power_W[i] as number) + held * (from_K[i] as number);
+  }
+  return solveWithConductances(network);
+}
+
+function solveWithConductances(network: HeatNetwork): boolean {
+  const { a, b, G_WPerK, rise_K, band, halfBandwidth, nodeCount } = network;
+  const width = halfBandwidth + 1;
   for (let i = 0; i < a.length; i++) {
     const g = G_WPerK[i] as number;
     const p = a[i] as number;
@@ -60,4 +87,12 @@ export function solveHeatNetwork(network: HeatNetwork): boolean {
     band[off] = (band[off] as number) - g;
   }
   return solveBanded(band, rise_K, nodeCount, halfBandwidth);
+}
+
+/** Watts that leave to the datum at the present rises. */
+export function toDatum_W({ a, b, G_WPerK, rise_K }: HeatNetwork): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++)
+    if ((b[i] as number) < 0) sum += (G_WPerK[i] as number) * (rise_K[a[i] as number] as number);
+  return sum;
 }

@@ -1,11 +1,13 @@
-import { massImbalance } from '../airflow/network.ts';
+import { largestFlow, massImbalance } from '../airflow/network.ts';
+import { bladePassFrequency_Hz } from '../sound/bladePassFrequency_Hz.ts';
+import { groupSound_dBA } from '../sound/groupSound_dBA.ts';
+import { boxFans, obstruction, soundSources } from './fans.ts';
 import type { PlateContact } from './heatPath.ts';
 import { judge, judgeLimits } from './limits.ts';
-import { usedCards } from './methods.ts';
-import { collectNotes } from './notes.ts';
-import { fanLaw, fanPressureAt, freeFlow_m3PerS, stallBelow_m3PerS } from './operatingPoints.ts';
+import { fanPressureAt, freeFlow_m3PerS, stallBelow_m3PerS } from './operatingPoints.ts';
 import type {
   AirOutcome,
+  FanOutcome,
   HeatOutcome,
   Intersection,
   Passage,
@@ -16,23 +18,24 @@ import type {
   Solved,
   Stage,
 } from './outcome.ts';
+import { pulseResponse } from './pulses.ts';
 import type { Work } from './work.ts';
 
 /** Reads the settled networks out into the plain answer. Computes nothing new but sums and differences. */
 export function describeOutcome(work: Work, intersections: readonly Intersection[]): Solved {
   const air = describeAir(work, intersections);
   const heat = describeHeat(work);
-  const limits = judgeLimits(work.input, air, heat, work.load.voltage_V);
+  const pulse = work.run.pulses ? pulseResponse(work) : null;
+  const limits = judgeLimits(work.input, air, heat, work.load.voltage_V, pulse);
   return {
     ok: true,
     air,
     heat,
+    pulse,
     limits,
     verdict: judge(limits),
-    notes: collectNotes(work, air, heat),
-    used: usedCards(work),
     balance: {
-      air: massImbalance(work.path, work.flow) / air.massFlow_kgPerS,
+      air: massImbalance(work.path, work.flow) / (largestFlow(work.flow) + 1e-15),
       heat: heatImbalance(work, heat),
       iterations: work.iterations,
       moved_K: work.moved_K,
@@ -54,7 +57,7 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     const velocity = q / (rho * link.area_m2);
     if (link.stage) stages.push({ key: link.stage, dp_Pa: flow.drop[i] as number, velocity_mPerS: velocity });
     if (!link.passage) continue;
-    const part = q / fanFlow;
+    const part = Math.abs(fanFlow) > 1e-15 ? q / fanFlow : 0;
     share[link.passage.kind] += part;
     passages.push({
       kind: link.passage.kind,
@@ -72,14 +75,23 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     dp_Pa: (flow.head[under] as number) - (flow.head[path.aboveNode] as number),
     velocity_mPerS: passages.find((passage) => passage.kind === 'fins')?.velocity_mPerS ?? 0,
   });
+  const fan = path.links[path.fanLink] as (typeof path.links)[number];
+  const running = path.fans !== null;
   return {
+    running,
     flow_m3PerS,
     massFlow_kgPerS: fanFlow,
-    fanPressure_Pa: fanPressureAt(work, flow_m3PerS),
-    fanSpeedRatio: fanLaw(work).speedRatio,
-    freeFlow_m3PerS: freeFlow_m3PerS(work),
-    shutOff_Pa: fanPressureAt(work, 0),
-    stallBelow_m3PerS: stallBelow_m3PerS(work),
+    fanPressure_Pa: running
+      ? fanPressureAt(work, flow_m3PerS)
+      : (flow.head[fan.to] as number) - (flow.head[fan.from] as number),
+    fanSpeedRatio: running ? (boxFans(work.input)[0]?.speedRatio ?? 0) : 0,
+    fans: running ? describeFans(work, flow_m3PerS) : [],
+    bridgedDip: path.fans?.bridgedDip ?? false,
+    sound_dBA: running ? groupSound_dBA(soundSources(work.input), work.input.room.listening_m) : null,
+    obstructed: obstruction(work.input),
+    freeFlow_m3PerS: running ? freeFlow_m3PerS(work) : 0,
+    shutOff_Pa: running ? fanPressureAt(work, 0) : 0,
+    stallBelow_m3PerS: running ? stallBelow_m3PerS(work) : null,
     intersections,
     stages,
     passages,
@@ -89,7 +101,23 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
   };
 }
 
-function describeHeat(work: Work): HeatOutcome {
+function describeFans(work: Work, flow_m3PerS: number): FanOutcome[] {
+  const shares = work.path.fans?.shares(flow_m3PerS, work.room.rho_kgPerM3) ?? [];
+  return boxFans(work.input).map(({ kind, sideBySide, inARow, speedRatio }, index) => {
+    const share = shares[index];
+    return {
+      index,
+      count: sideBySide * inARow,
+      speedRatio,
+      flow_m3PerS: share?.flow_m3PerS ?? 0,
+      dp_Pa: share?.dp_Pa ?? 0,
+      backwards: share?.backwards ?? false,
+      bladePass_Hz: bladePassFrequency_Hz(kind.blades, kind.rotation_PerS * speedRatio),
+    };
+  });
+}
+
+export function describeHeat(work: Work): HeatOutcome {
   const { heat, input, load } = work;
   const positions = heat.positions.map((nodes, index): PositionOutcome => {
     const film_K = nodeTemperature_K(work, nodes.film);
@@ -124,7 +152,9 @@ function describeHeat(work: Work): HeatOutcome {
     total_W: work.power_W.reduce((sum, p) => sum + p, 0),
     fan_W: work.fan_W,
     room_K: input.room.T_K,
-    plenum_K: work.plenum_K,
+    entering_K: work.entering_K,
+    carried_W: work.carried_W,
+    shell_W: work.shell_W,
     exhaust_K: work.exhaust_K,
     positions,
     sinks: heat.sinks.map((_, s) => describeSink(work, s)),
@@ -136,7 +166,10 @@ function describeHeat(work: Work): HeatOutcome {
 function describeSink(work: Work, s: number): SinkOutcome | null {
   const nodes = work.heat.sinks[s];
   const state = work.sinkHeat[s];
-  if (!nodes || !state) return null;
+  const shell = work.heat.shells[s];
+  const wallHeat = work.shellHeat[s];
+  if (!nodes || !state || !shell || !wallHeat) return null;
+  const facing_K = nodeTemperature_K(work, shell.wall);
   const { rise_K, G_WPerK } = work.heat.network;
   const before_K = nodes.before < 0 ? null : nodeTemperature_K(work, nodes.before);
   const after_K = nodes.after < 0 ? null : nodeTemperature_K(work, nodes.after);
@@ -152,8 +185,10 @@ function describeSink(work: Work, s: number): SinkOutcome | null {
     after_K,
     heat_W,
     massFlow_kgPerS: massFlow,
-    airOut_K: work.plenum_K + heat_W / carry,
+    airOut_K: work.entering_K + heat_W / carry,
     airMean_K,
+    facing_K,
+    outside_K: work.input.room.T_K + wallHeat.outerShare * (facing_K - work.input.room.T_K),
     h_WPerM2K: state.h_WPerM2K,
     finEfficiency: state.finEfficiency,
     R_KPerW: series,
@@ -173,7 +208,7 @@ function ladder(work: Work, hottest: number): Rung[] {
     rungs.push({ key, dT_K: top_K - at, top_K });
     at = top_K;
   };
-  rise('fanHeat', work.plenum_K);
+  rise('fanHeat', work.entering_K);
   if (!contact) {
     rise('coating', film_K);
     return rungs;
@@ -206,11 +241,11 @@ function contactFlow_W(work: Work, contact: PlateContact | null, chip_K: number)
 
 /** The network keeps rises over the entering air. */
 function nodeTemperature_K(work: Work, node: number): number {
-  return work.plenum_K + (work.heat.network.rise_K[node] as number);
+  return work.entering_K + (work.heat.network.rise_K[node] as number);
 }
 
-/** Watts of the resistors against what the air of the sinks carries away, relative to all watts that come in. */
+/** Watts of the resistors against what air and walls take away, relative to all watts that come in. */
 function heatImbalance(work: Work, heat: HeatOutcome): number {
   const inwards = heat.total_W + heat.fan_W;
-  return inwards > 0 ? Math.abs(heat.total_W - work.carried_W) / inwards : 0;
+  return inwards > 0 ? Math.abs(heat.total_W - work.carried_W - work.shell_W) / inwards : 0;
 }

@@ -1,4 +1,4 @@
-import type { SystemInput } from './input.ts';
+import type { FanInput, SystemInput } from './input.ts';
 
 /** Lengths and areas that follow from the input alone; every room of the core that needs one takes it from here. */
 export interface BankGeometry {
@@ -14,7 +14,7 @@ export interface BankGeometry {
   readonly sinkDepth_m: readonly number[];
   readonly stack_m: readonly number[];
   readonly row_m: number;
-  /** Free opening of the fan, of the plenum, of the bay round the bank. */
+  /** Free opening of all fans side by side, of the plenum, of the bay round the bank. */
   readonly fanArea_m2: number;
   readonly plenumArea_m2: number;
   /** Room beside the row on one side, and beyond it at one end. */
@@ -59,13 +59,20 @@ export function bankGeometry(input: SystemInput): BankGeometry {
     sinkDepth_m,
     stack_m,
     row_m,
-    fanArea_m2: (Math.PI / 4) * fan.opening_m * fan.opening_m,
+    fanArea_m2: fanOpenings_m2(fan),
     plenumArea_m2: plenum.height_m * box.width_m,
     side_m,
     end_m,
     collar_m: baffle ? Math.min(baffle.collar_m, sink.length_m) : sink.length_m,
     outletArea_m2: (row_m + 2 * end_m) * (sink.width_m + 2 * side_m),
   };
+}
+
+/** Openings that the air may choose among on its way in. */
+function fanOpenings_m2(fan: FanInput): number {
+  let squares_m2 = fan.sideBySide * fan.opening_m * fan.opening_m;
+  for (const { place, opening_m } of fan.others) if (place === 'beside') squares_m2 += opening_m * opening_m;
+  return (Math.PI / 4) * squares_m2;
 }
 
 function sum(values: readonly number[]): number {

@@ -6,6 +6,7 @@ import { createHeatNetwork, type HeatNetwork } from '../heat/network.ts';
 import { chipLateralResistance_KPerW } from '../resistor/chipLateralResistance_KPerW.ts';
 import type { BankGeometry } from './geometry.ts';
 import type { BondInput, PartInput, SecondFaceInput, SystemInput } from './input.ts';
+import { type ShellFaces, shellFaces } from './shell.ts';
 
 /** One way from a chip into a plate: resistances in a row, the spreading being the only one that moves with the flow. */
 export interface PlateContact {
@@ -23,6 +24,8 @@ export interface PositionPath {
   readonly film: number;
   readonly body: number;
   readonly joint: number;
+  /** Conductance from film to back of the chip, through the ceramic. */
+  readonly through: number;
   readonly filmContact: PlateContact | null;
   readonly secondContact: PlateContact | null;
 }
@@ -39,10 +42,25 @@ export interface SinkPath {
   readonly carry: number;
 }
 
+/** Sheet that faces one sink: its node, and the ways to it. The air of the gap between, without a mass of its own, is no node. */
+export interface ShellPath {
+  readonly wall: number;
+  /** Conductances from either plate (-1 where there is none) to the wall, and past it to room and entering air. */
+  readonly beforeWall: number;
+  readonly afterWall: number;
+  readonly beforeOut: number;
+  readonly afterOut: number;
+  readonly wallOut: number;
+  readonly faces: ShellFaces;
+}
+
 export interface HeatPath {
   readonly network: HeatNetwork;
   readonly positions: readonly PositionPath[];
   readonly sinks: readonly (SinkPath | null)[];
+  readonly shells: readonly (ShellPath | null)[];
+  /** Nodes that tell whether the rounds of the solver have settled: all but the walls, which follow the sinks. */
+  readonly judged: readonly number[];
   /** Positions without any way to a sink, and the conductances that hold them at the temperature of the entering air. */
   readonly stranded: readonly number[];
   readonly loose: readonly number[];
@@ -62,15 +80,22 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
   };
 
   // Nodes first, along the row, so that neighbours stay close in the band.
-  const sinkNodes: { before: number; air: number; after: number }[] = [];
+  const judged: number[] = [];
+  const node = () => {
+    judged.push(nodes);
+    return nodes++;
+  };
+  const sinkNodes: { wall: number; before: number; air: number; after: number }[] = [];
   const chipNodes: { film: number; body: number; joint: number }[] = [];
   for (let s = 0; s < bank.sinkCount; s++) {
+    const here = bank.present[s];
     sinkNodes.push({
-      before: bank.plateBefore[s] ? nodes++ : -1,
-      air: bank.present[s] ? nodes++ : -1,
-      after: bank.plateAfter[s] ? nodes++ : -1,
+      wall: here ? nodes++ : -1,
+      before: bank.plateBefore[s] ? node() : -1,
+      air: here ? node() : -1,
+      after: bank.plateAfter[s] ? node() : -1,
     });
-    if (s < bank.sinkCount - 1) chipNodes.push({ film: nodes++, body: nodes++, joint: nodes++ });
+    if (s < bank.sinkCount - 1) chipNodes.push({ film: node(), body: node(), joint: node() });
   }
 
   const sinks = sinkNodes.map(({ before, air, after }): SinkPath | null =>
@@ -86,6 +111,31 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
           carry: join(air, -1),
         },
   );
+
+  // All inner sinks look alike, and the two ends.
+  let inner: ShellFaces | null = null;
+  let end: ShellFaces | null = null;
+  const facesOf = (s: number): ShellFaces => {
+    if (s > 0 && s < bank.sinkCount - 1) {
+      inner ??= shellFaces(input, bank, s);
+      return inner;
+    }
+    end ??= shellFaces(input, bank, s);
+    return end;
+  };
+  const shells = sinkNodes.map(({ wall, before, after }, s): ShellPath | null => {
+    if (wall < 0) return null;
+    const from = (plate: number, to: number) => (plate < 0 ? -1 : join(plate, to));
+    return {
+      wall,
+      beforeWall: from(before, wall),
+      afterWall: from(after, wall),
+      beforeOut: from(before, -1),
+      afterOut: from(after, -1),
+      wallOut: join(wall, -1),
+      faces: facesOf(s),
+    };
+  });
 
   const plateArea_m2 = input.sink.width_m * input.sink.length_m;
   const plate_KPerW = slabResistance_KPerW(input.sink.plate_m, input.sink.k_WPerMK, plateArea_m2);
@@ -119,7 +169,7 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     const filmTo = flipped ? beyond : beside;
     const secondTo = flipped ? beside : beyond;
     const { through_WPerK, lateral_WPerK, filmWay, secondWay } = ways(part);
-    join(film, body, through_WPerK);
+    const through = join(film, body, through_WPerK);
     join(film, joint, lateral_WPerK);
     const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay);
     const start = input.secondFace.way === 'tabs' ? joint : body;
@@ -130,12 +180,12 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
       // Without power it sits at the temperature of the air that comes in; with power there is no answer.
       loose.push(join(film, -1, 1e-9));
     }
-    return { film, body, joint, filmContact, secondContact };
+    return { film, body, joint, through, filmContact, secondContact };
   });
 
   const network = createHeatNetwork(nodes, first, second);
   for (const { index, G } of fixedIndex) network.G_WPerK[index] = G;
-  return { network, positions, sinks, stranded, loose };
+  return { network, positions, sinks, shells, judged, stranded, loose };
 }
 
 interface ContactWay {

@@ -8,7 +8,7 @@ import type { LoadKind } from '../resistor/splitLoad.ts';
  * between plenum and bank, with a slot along the row and a collar that leaves a small clearance round the bank.
  */
 export interface SystemInput {
-  readonly room: { readonly T_K: number; readonly altitude_m: number; readonly relativeHumidity: number };
+  readonly room: RoomInput;
   readonly load: LoadInput;
   /** N resistors, first to last along the row. */
   readonly positions: readonly PositionInput[];
@@ -22,12 +22,35 @@ export interface SystemInput {
   readonly plenum: { readonly height_m: number; readonly neckAngle_rad: number; readonly length_m: number };
   readonly baffle: BaffleInput | null;
   /** Inside of the bay that holds the bank; its width is the plenum's too. */
-  readonly box: { readonly length_m: number; readonly width_m: number; readonly sheet_m: number };
+  readonly box: BoxInput;
   readonly outlet: GrilleInput;
   readonly extras: readonly ExtraLossInput[];
   readonly limits: LimitsInput;
   /** Multipliers on the results of methods, 1 where absent: card scatter in a tolerance study, fitted values of a bench check. */
   readonly factors: Factors;
+}
+
+export interface RoomInput {
+  readonly T_K: number;
+  readonly altitude_m: number;
+  /** As read from a barometer; `null` where the altitude tells it. */
+  readonly pressure_Pa: number | null;
+  readonly relativeHumidity: number;
+  /** From the fans to the nearest ear. */
+  readonly listening_m: number;
+}
+
+export interface BoxInput {
+  readonly length_m: number;
+  readonly width_m: number;
+  readonly sheet_m: number;
+  /** From the top of the fins to the outlet. */
+  readonly headroom_m: number;
+  /** Of the way of the air through the fins, from upright: at a right angle there is no draught, beyond it the air falls. */
+  readonly tilt_rad: number;
+  readonly sheet_WPerMK: number;
+  readonly sheetEmissivity: number;
+  readonly sheetHeat_JPerM3K: number;
 }
 
 export interface Factors {
@@ -38,6 +61,9 @@ export interface Factors {
   readonly bondConductivity: number;
   readonly fanFlow: number;
   readonly spreading: number;
+  readonly standingFan: number;
+  readonly outsideHeat: number;
+  readonly emissivity: number;
 }
 
 export const unitFactors: Factors = {
@@ -48,7 +74,23 @@ export const unitFactors: Factors = {
   bondConductivity: 1,
   fanFlow: 1,
   spreading: 1,
+  standingFan: 1,
+  outsideHeat: 1,
+  emissivity: 1,
 };
+
+/** How a box is run: the ordinary way, or with its fans at a stand. */
+export interface Run {
+  readonly fans: 'running' | 'stopped';
+  /** Of several stable meeting points of fan and box: the one with most flow, or the one a fan reaches from rest. */
+  readonly point: 'mostFlow' | 'leastFlow';
+  /** Whether films are followed through the pulses of a load that comes and goes; studies of many solves need not. */
+  readonly pulses: boolean;
+}
+
+export const ordinaryRun: Run = { fans: 'running', point: 'mostFlow', pulses: true };
+export const leastFlow: Run = { fans: 'running', point: 'leastFlow', pulses: true };
+export const fansStopped: Run = { fans: 'stopped', point: 'mostFlow', pulses: true };
 
 export interface LoadInput {
   readonly excitation: LoadKind;
@@ -59,6 +101,10 @@ export interface LoadInput {
   readonly duty: number;
   /** Judge at the worst watts each position can see within the tolerances, instead of the nominal ones. */
   readonly atWorst: boolean;
+  /** Watts are multiplied by this, volts and amps by its root: 1 for the load as given. */
+  readonly scale: number;
+  /** Of one on and one off together, where duty is below 1. */
+  readonly period_s: number;
 }
 
 export interface PositionInput {
@@ -80,12 +126,14 @@ export interface PartInput {
   /** What the maker of the part derates by: its terminals, the air, or nothing but the film's own limit. */
   readonly deratedBy: 'terminals' | 'air' | 'film';
   readonly tcr_perK: number;
+  readonly tcr2_perK2: number;
   readonly elementLimit_V: number;
   /** Chip: length between terminals, width, thickness of the ceramic. */
   readonly length_m: number;
   readonly width_m: number;
   readonly thickness_m: number;
   readonly ceramic_WPerMK: number;
+  readonly ceramicHeat_JPerM3K: number;
   readonly coating_m: number;
   readonly coating_WPerMK: number;
 }
@@ -103,6 +151,7 @@ export interface SinkInput {
   readonly finCount: number;
   readonly plate_m: number;
   readonly emissivity: number;
+  readonly heat_JPerM3K: number;
 }
 
 export interface BondInput {
@@ -134,7 +183,8 @@ export interface SecondFaceInput {
   readonly terminalLength_m: number;
 }
 
-export interface FanInput {
+/** What one kind of fan is. */
+export interface FanKind {
   readonly rated_V: number;
   readonly supply_V: number;
   readonly start_V: number;
@@ -142,8 +192,37 @@ export interface FanInput {
   /** Diameter of the free opening and of the hub. */
   readonly opening_m: number;
   readonly hub_m: number;
+  /** Sound level at rated voltage, at the distance the data sheet gives it for. */
+  readonly sound_dBA: number;
+  readonly soundAt_m: number;
+  readonly blades: number;
+  /** Turns per second at rated voltage. */
+  readonly rotation_PerS: number;
+  /** Velocity heads lost in the fan while it stands still, on the velocity between hub and rim. */
+  readonly standingLoss: number;
   /** Static pressure over flow at rated voltage and 1.2 kg/m³, rising flow. */
   readonly curve: readonly { readonly flow_m3PerS: number; readonly dp_Pa: number }[];
+}
+
+export interface FanInput extends FanKind {
+  /** Equal fans: lanes side by side, and fans behind one another in each lane. */
+  readonly sideBySide: number;
+  readonly inARow: number;
+  /** Further fans of other kinds. */
+  readonly others: readonly OtherFanInput[];
+  /** Share by which the supply of all fans may sag below its nominal voltage; counts where the load is judged at its worst. */
+  readonly supplySag: number;
+  /** Share of speed lost to age, all fans. */
+  readonly speedLoss: number;
+  /** Free space in front of the inlet, and from the fan to the first wall behind it. */
+  readonly inletSpace_m: number;
+  readonly outletSpace_m: number;
+}
+
+/** `beside`: a lane of its own next to the others; `behind`: all air of the fans above passes it too. */
+export interface OtherFanInput extends FanKind {
+  readonly name: string;
+  readonly place: 'beside' | 'behind';
 }
 
 export interface GrilleInput {
@@ -151,15 +230,20 @@ export interface GrilleInput {
   readonly freeShare: number;
   /** For `ownLoss`: on the velocity in the whole opening. */
   readonly loss: number;
+  /** Share of the free area that dust has closed. */
+  readonly blocked: number;
 }
 
 /** Maker's two-term law on the velocity in the fan opening. */
 export interface FilterInput {
+  /** Share of its area that dust has closed. */
+  readonly blocked: number;
   readonly linear_PaSPerM: number;
   readonly quadratic_PaS2PerM2: number;
 }
 
 export interface BaffleInput {
+  readonly sheet_m: number;
   readonly slotWidth_m: number;
   readonly standOff_m: number;
   readonly sideClearance_m: number;
@@ -185,6 +269,13 @@ export interface LimitsInput {
   readonly exhaust_K: number;
   readonly touchable: boolean;
   readonly touch_K: number;
+  /** Outside of the box wall, touched. */
+  readonly wall_K: number;
+  /** At the listener; judged where `soundJudged`. */
+  readonly sound_dBA: number;
+  readonly soundJudged: boolean;
+  /** Relative change of resistance that counts as settled. */
+  readonly settled: number;
   /** Rises are held against this factor before a design counts as holding with plenty to spare. */
   readonly spareFactor: number;
 }

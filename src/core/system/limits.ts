@@ -8,19 +8,25 @@ import type {
   LimitKey,
   LimitState,
   PositionOutcome,
+  PulseOutcome,
   SinkOutcome,
   Verdict,
 } from './outcome.ts';
 
+/** What of the air has limits of its own. */
+export type JudgedAir = Pick<AirOutcome, 'flow_m3PerS' | 'intersections' | 'stallBelow_m3PerS' | 'sound_dBA'>;
+
 /**
  * Every limit at its worst place: margin in kelvin, and the factor by which the load may still be multiplied at this
- * flow (rises over the entering air are proportional to the load, for the network is linear in the watts).
+ * flow (rises over the entering air are proportional to the load, for the network is linear in the watts). Without fans more
+ * watts draw more air, so that it errs to the safe side there.
  */
 export function judgeLimits(
   input: SystemInput,
-  air: AirOutcome,
+  air: JudgedAir,
   heat: HeatOutcome,
   worstVolts: readonly number[],
+  pulse: PulseOutcome | null = null,
 ): Limit[] {
   const { limits, bond, positions } = input;
   const { spareFactor: spare } = limits;
@@ -32,12 +38,16 @@ export function judgeLimits(
     value: number,
     limit: number,
     source: SourceKey,
-  ) => temperatureLimit(key, where, value, limit, source, heat.plenum_K, spare);
+  ) => temperatureLimit(key, where, value, limit, source, heat.entering_K, spare);
 
   const film = worstIndex(at.length, (i) => urgency(heat, filmOf(at[i]), partAt(positions, i).zeroPowerAt_K));
   found.push(
     temperature('film', film, filmOf(at[film]), partAt(positions, film).zeroPowerAt_K, 'chipConvention'),
   );
+  if (pulse) {
+    const { zeroPowerAt_K } = partAt(positions, pulse.position);
+    found.push(temperature('pulse', pulse.position, pulse.peak_K, zeroPowerAt_K, 'chipConvention'));
+  }
   found.push(worst(at.map((p) => derating(partAt(positions, p.index), heat, p, spare))));
   found.push(worst(at.map((p) => ratedPower(partAt(positions, p.index), p))));
   const joint = worstIndex(at.length, (i) => at[i]?.joint_K ?? 0);
@@ -45,7 +55,10 @@ export function judgeLimits(
   found.push(bondLimit(at, bond, temperature));
   const plate = worstIndex(heat.sinks.length, (s) => plateOf(heat.sinks[s]));
   const plate_K = plateOf(heat.sinks[plate]);
+  const wall = worstIndex(heat.sinks.length, (s) => heat.sinks[s]?.outside_K ?? 0);
   if (plate_K > 0) {
+    const outside_K = heat.sinks[wall]?.outside_K ?? 0;
+    found.push(temperature('wall', wall, outside_K, limits.wall_K, 'iec62368'));
     if (limits.touchable) found.push(temperature('touch', plate, plate_K, limits.touch_K, 'iec62368'));
     found.push(temperature('sheet', plate, plate_K, limits.sheet_K, 'materialHandbook'));
   }
@@ -55,6 +68,7 @@ export function judgeLimits(
     (i) => (worstVolts[i] ?? 0) / partAt(positions, i).elementLimit_V,
   );
   found.push(voltage(volts, worstVolts[volts] ?? 0, partAt(positions, volts).elementLimit_V));
+  if (limits.soundJudged && air.sound_dBA !== null) found.push(sound(air.sound_dBA, limits.sound_dBA));
   if (air.stallBelow_m3PerS !== null) found.push(stall(air, air.stallBelow_m3PerS));
   return found.filter((limit) => limit !== null).sort(byUrgency);
 }
@@ -86,7 +100,7 @@ function temperatureLimit(
 
 /** Share of the way from the entering air to the limit that is used up; beyond one it fails. */
 function urgency(heat: HeatOutcome, value: number, limit: number): number {
-  return limit > heat.plenum_K ? (value - heat.plenum_K) / (limit - heat.plenum_K) : value - limit + 2;
+  return limit > heat.entering_K ? (value - heat.entering_K) / (limit - heat.entering_K) : value - limit + 2;
 }
 
 /** The bond holds up to its service limit, but with little to spare once it is above its glass transition. */
@@ -115,6 +129,22 @@ function voltage(where: number, volts: number, limit: number): Limit {
     state,
     source: 'chipConvention',
     confirm: true,
+  };
+}
+
+/** Loud is no danger: it fails like any other limit all the same, since somebody set it. */
+function sound(level_dBA: number, limit_dBA: number): Limit {
+  return {
+    key: 'sound',
+    where: null,
+    quantity: 'sound',
+    value: level_dBA,
+    limit: limit_dBA,
+    margin_K: null,
+    loadFactor: null,
+    state: level_dBA > limit_dBA ? 'fails' : level_dBA > limit_dBA - 1 ? 'little' : 'holds',
+    source: 'commonPractice',
+    confirm: false,
   };
 }
 
@@ -154,7 +184,7 @@ function worstIndex(count: number, measure: (index: number) => number): number {
 /** Derating line over terminals or air: margin to the temperature where these watts are just allowed. */
 function derating(chip: PartInput, heat: HeatOutcome, p: PositionOutcome, spare: number): Limit | null {
   if (chip.deratedBy === 'film' || p.power_W <= 0) return null;
-  const T_K = chip.deratedBy === 'terminals' ? p.joint_K : heat.plenum_K;
+  const T_K = chip.deratedBy === 'terminals' ? p.joint_K : heat.entering_K;
   const limit = allowedTemperature_K(
     Math.min(p.power_W, chip.rated_W),
     chip.rated_W,
@@ -162,8 +192,8 @@ function derating(chip: PartInput, heat: HeatOutcome, p: PositionOutcome, spare:
     chip.zeroPowerAt_K,
   );
   const slope_KPerLoad = (p.power_W / chip.rated_W) * (chip.zeroPowerAt_K - chip.fullPowerUpTo_K);
-  const rise_K = Math.max(0, T_K - heat.plenum_K);
-  const loadFactor = Math.max(0, (chip.zeroPowerAt_K - heat.plenum_K) / (slope_KPerLoad + rise_K));
+  const rise_K = Math.max(0, T_K - heat.entering_K);
+  const loadFactor = Math.max(0, (chip.zeroPowerAt_K - heat.entering_K) / (slope_KPerLoad + rise_K));
   const allowed =
     T_K <= limit && allowedPower_W(T_K, chip.rated_W, chip.fullPowerUpTo_K, chip.zeroPowerAt_K) > 0;
   return {
@@ -201,7 +231,7 @@ function ratedPower(chip: PartInput, p: PositionOutcome): Limit | null {
 }
 
 /** A fan left of its dip is loud, unsteady, and may drop to the lower flow at any knock. */
-function stall(air: AirOutcome, edge: number): Limit {
+function stall(air: JudgedAir, edge: number): Limit {
   const several = air.intersections.filter((point) => point.stable).length > 1;
   const state: LimitState = air.flow_m3PerS < 1.1 * edge || several ? 'little' : 'holds';
   return {

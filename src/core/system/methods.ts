@@ -15,11 +15,21 @@ import { card as nusseltTurbulent } from '../channel/nusseltTurbulent.ts';
 import { laminarUpTo } from '../channel/passageDrop.ts';
 import { card as filamentBond } from '../conduction/bondConductivityWithFilament.ts';
 import { card as bond } from '../conduction/bondResistance_KPerW.ts';
+import { card as narrowGap } from '../conduction/narrowGap_WPerM2K.ts';
 import { card as slab } from '../conduction/slabResistance_KPerW.ts';
 import { card as spreading } from '../conduction/spreadingLee.ts';
+import { card as fanGroup } from '../fan/fanGroup.ts';
+import { card as fanHeat } from '../fan/fanHeatRise_K.ts';
 import { card as fanLaws } from '../fan/fanPressure.ts';
+import { card as obstructed } from '../fan/obstructedShare.ts';
+import { card as fanSpeed } from '../fan/speedAtVoltage.ts';
+import { card as standingFan } from '../fan/standingDrop_Pa.ts';
 import { card as finBetweenPlates } from '../fins/finBetweenPlates.ts';
 import { card as warming } from '../fins/sinkAirConductance_WPerK.ts';
+import { card as draught } from '../freeConvection/draught_Pa.ts';
+import { card as outsideWall } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
+import { card as heatMarch } from '../heat/march.ts';
+import { card as shortPulse } from '../heat/shortPulseRise_K.ts';
 import { card as slotTurn } from '../losses/baffleSlotLoss.ts';
 import { card as widening } from '../losses/diffuserLoss.ts';
 import { card as exit } from '../losses/exitLoss.ts';
@@ -30,9 +40,18 @@ import { card as punched } from '../losses/punchedPlateLoss.ts';
 import { card as crack } from '../losses/slotDischarge.ts';
 import { card as square } from '../losses/squareGrillLoss.ts';
 import { card as wire } from '../losses/wireGuardLoss.ts';
+import { card as channelEmissivity } from '../radiation/channelEmissivity.ts';
+import { card as facing } from '../radiation/facingEmissivity.ts';
+import { card as radiation } from '../radiation/radiationCoefficient_WPerM2K.ts';
 import { card as derating } from '../resistor/allowedPower_W.ts';
 import { card as lateral } from '../resistor/chipLateralResistance_KPerW.ts';
+import { card as drift } from '../resistor/resistanceDrift.ts';
 import { card as load } from '../resistor/splitLoad.ts';
+import { card as bladePass } from '../sound/bladePassFrequency_Hz.ts';
+import { card as soundAtDistance } from '../sound/soundAtDistance_dBA.ts';
+import { card as soundAtSpeed } from '../sound/soundAtSpeed_dBA.ts';
+import { card as soundSum } from '../sound/soundSum_dBA.ts';
+import { boxFans, obstruction } from './fans.ts';
 import type { GrilleInput } from './input.ts';
 import type { Work } from './work.ts';
 
@@ -48,7 +67,7 @@ const always: readonly Card[] = [
   nusseltDeveloping,
   finEntrance,
   exit,
-  fanLaws,
+  draught,
   airNetwork,
   finBetweenPlates,
   warming,
@@ -57,11 +76,27 @@ const always: readonly Card[] = [
   slab,
   lateral,
   load,
+  narrowGap,
+  facing,
+  radiation,
+  channelEmissivity,
+  outsideWall,
+  heatMarch,
+  drift,
 ];
+
+/** While the fans turn. */
+const blowing: readonly Card[] = [fanLaws, fanSpeed, fanHeat, soundAtSpeed, soundAtDistance, bladePass];
 
 /** Every method that an answer of the fan box can rest on. */
 export const systemCards: readonly Card[] = [
   ...always,
+  ...blowing,
+  fanGroup,
+  soundSum,
+  obstructed,
+  standingFan,
+  shortPulse,
   wire,
   punched,
   square,
@@ -96,6 +131,15 @@ export function usedCards(work: Work): string[] {
     const card = grilleCard[grille.kind];
     if (card) used.add(card);
   }
+  if (work.path.fans) {
+    for (const card of blowing) used.add(card);
+    const count = boxFans(input).reduce((sum, { sideBySide, inARow }) => sum + sideBySide * inARow, 0);
+    if (count > 1) used.add(fanGroup).add(soundSum);
+    if (obstruction(input) > 0) used.add(obstructed);
+  } else {
+    used.add(standingFan);
+  }
+  if (input.load.duty < 1) used.add(shortPulse);
   used.add(bank.plenumArea_m2 < bank.fanArea_m2 ? neckDown : widening);
   used.add(input.baffle ? slotTurn : mitre);
   if (input.baffle && input.baffle.leakGap_m > 0) used.add(crack);

@@ -1,9 +1,4 @@
 import type { AssumptionKey } from '../assumptions.ts';
 
 /** What the model of the box itself takes for granted, beyond what the cards of its methods say. */
-export const modelAssumptions: readonly AssumptionKey[] = [
-  'evenFeed',
-  'gapAirStaysCold',
-  'sheetAsHotAsSink',
-  'outerFacesIdle',
-];
+export const modelAssumptions: readonly AssumptionKey[] = ['evenFeed', 'sheetAsHotAsSink', 'shellBesideBank'];

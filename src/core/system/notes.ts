@@ -8,6 +8,9 @@ import { nusseltPlateFinInletBasis, card as plateFin } from '../channel/nusseltP
 import { card as bond } from '../conduction/bondResistance_KPerW.ts';
 import { card as spreading } from '../conduction/spreadingLee.ts';
 import { card as fanLaws } from '../fan/fanPressure.ts';
+import { card as draught } from '../freeConvection/draught_Pa.ts';
+import { elenbaas } from '../freeConvection/elenbaas.ts';
+import { buoyancy_PerM3K, rayleigh } from '../freeConvection/rayleigh.ts';
 import type { PartInput } from './input.ts';
 import { grilleCard } from './methods.ts';
 import type { AirOutcome, HeatOutcome } from './outcome.ts';
@@ -24,13 +27,12 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   range(density, { T_K: heat.exhaust_K });
   range(heatCapacity, { T_K: heat.exhaust_K });
   range(pressure, { altitude_m: input.room.altitude_m });
-  range(fanLaws, { speedRatio: air.fanSpeedRatio });
   for (const [grille, where] of [
     [input.inlet.guard, 'inlet guard'],
     [input.outlet, 'outlet grille'],
   ] as const) {
     const card = grilleCard[grille.kind];
-    if (card) range(card, { free: grille.freeShare }, where);
+    if (card) range(card, { free: grille.freeShare * (1 - grille.blocked) }, where);
   }
   range(bond, { voidShare: input.bond.voidShare });
   work.sinkHeat.forEach((sink, s) => {
@@ -57,8 +59,7 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   const stable = air.intersections.filter((point) => point.stable).length;
   if (stable > 1)
     notes.push({ code: 'severalPoints', severity: 'caution', variable: 'count', value: stable });
-  if (input.load.duty < 1 && input.load.duty > 0)
-    notes.push({ code: 'meanOnly', severity: 'caution', variable: 'duty', value: input.load.duty });
+  notes.push(...fanNotes(work, air), ...draughtNotes(work, air, heat));
   for (const p of heat.positions) {
     const { part } = input.positions[p.index] as (typeof input.positions)[number];
     const where = `resistor ${p.index + 1}`;
@@ -97,6 +98,60 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
         high: null,
       });
   }
+  return notes;
+}
+
+function fanNotes(work: Work, air: AirOutcome): Note[] {
+  const notes: Note[] = [];
+  const { fan } = work.input;
+  for (const { index, speedRatio, backwards } of air.fans) {
+    const where = `fan ${index + 1}`;
+    if (speedRatio > 0) notes.push(...checkRange(fanLaws, { speedRatio }, where));
+    if (backwards)
+      notes.push({
+        code: 'fanBackwards',
+        severity: 'caution',
+        where,
+        variable: 'speedRatio',
+        value: speedRatio,
+      });
+  }
+  if (air.bridgedDip) notes.push({ code: 'bridgedDip', severity: 'caution' });
+  if (air.running && air.obstructed > 0) {
+    notes.push({
+      code: 'fanObstructed',
+      severity: 'caution',
+      variable: 'space_m',
+      value: Math.min(fan.inletSpace_m, fan.outletSpace_m),
+      low: fan.opening_m,
+      high: null,
+    });
+  }
+  return notes;
+}
+
+/** Air that warmth moves, and air that moves the wrong way. */
+function draughtNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
+  const { box, sink } = work.input;
+  const notes: Note[] = [];
+  const back = air.passages.filter((passage) => passage.share * Math.sign(air.flow_m3PerS || 1) < -1e-3);
+  if (back.length > 0) {
+    const most = back.reduce((worst, passage) => (passage.share < worst.share ? passage : worst));
+    notes.push({ code: 'airRunsBack', severity: 'caution', variable: 'share', value: Math.abs(most.share) });
+  }
+  if (air.running) return notes;
+  if (Math.abs(Math.cos(box.tilt_rad)) < 0.5)
+    notes.push({ code: 'lyingFins', severity: 'caution', variable: 'tilt_rad', value: box.tilt_rad });
+  const hottest_K = heat.sinks.reduce(
+    (most, each) => Math.max(most, each?.before_K ?? 0, each?.after_K ?? 0),
+    0,
+  );
+  const { room } = work;
+  const nu = room.mu_PaS / room.rho_kgPerM3;
+  const gap_m = work.bank.finGap_m;
+  const perKelvin = buoyancy_PerM3K(1 / room.T_K, nu, nu / room.prandtl);
+  const ra = rayleigh(perKelvin, Math.max(0, hottest_K - heat.entering_K), gap_m);
+  notes.push(...checkRange(draught, { elenbaas: elenbaas(ra, gap_m, sink.length_m) }));
   return notes;
 }
 

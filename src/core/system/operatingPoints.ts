@@ -72,7 +72,7 @@ export function operatingPoints(work: Work): Intersection[] {
   const found = findOperatingPoints((flow) => fanPressureAt(work, flow), systemPressure(work), most);
   let used = -1;
   found.forEach((point, i) => {
-    if (point.stable) used = i;
+    if (point.stable && (used < 0 || work.run.point === 'mostFlow')) used = i;
   });
   return found.map((point, i) => ({
     flow_m3PerS: point.flow_m3PerS,

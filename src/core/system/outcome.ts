@@ -1,4 +1,3 @@
-import type { Note } from '../card.ts';
 import type { SourceKey } from '../sources.ts';
 
 /** The whole answer of the core: one object, plain data, every number finite. */
@@ -14,15 +13,14 @@ export interface Solved {
   readonly ok: true;
   readonly air: AirOutcome;
   readonly heat: HeatOutcome;
+  /** `null` for a load that stays on. */
+  readonly pulse: PulseOutcome | null;
   readonly limits: readonly Limit[];
   readonly verdict: Verdict;
-  readonly notes: readonly Note[];
-  /** Ids of the cards this answer used. */
-  readonly used: readonly string[];
   readonly balance: {
-    /** Mass in minus mass out over the worst node, relative to the fan's flow. */
+    /** Mass in minus mass out over the worst node, relative to the largest flow. */
     readonly air: number;
-    /** Watts in minus watts carried away, relative to the watts in. */
+    /** Watts in minus watts carried away by the air and given off by the walls, relative to the watts in. */
     readonly heat: number;
     readonly iterations: number;
     /** Kelvin that temperatures may still be off, foretold from the last two iterations. */
@@ -48,6 +46,7 @@ export type StageKey =
   | 'guard'
   | 'filter'
   | 'inletExtra'
+  | 'standingFan'
   | 'neck'
   | 'plenum'
   | 'plenumExtra'
@@ -69,11 +68,35 @@ export interface Intersection {
   readonly used: boolean;
 }
 
+/** One kind of fan as it runs in this box. */
+export interface FanOutcome {
+  /** 0 is the first kind, then the others in their order. */
+  readonly index: number;
+  readonly count: number;
+  readonly speedRatio: number;
+  /** Through one of them, and what it adds. */
+  readonly flow_m3PerS: number;
+  readonly dp_Pa: number;
+  /** The others push air back through it. */
+  readonly backwards: boolean;
+  readonly bladePass_Hz: number;
+}
+
 export interface AirOutcome {
+  readonly running: boolean;
+  /** Through all fans; negative where warmth drives it the other way round. */
   readonly flow_m3PerS: number;
   readonly massFlow_kgPerS: number;
   readonly fanPressure_Pa: number;
+  /** Of the first kind. */
   readonly fanSpeedRatio: number;
+  readonly fans: readonly FanOutcome[];
+  /** A curve with a dip stands beside another kind, and was bridged to join them. */
+  readonly bridgedDip: boolean;
+  /** At the listener; `null` where no fan turns. */
+  readonly sound_dBA: number | null;
+  /** Share of the flow that a wall close to a fan may take. */
+  readonly obstructed: number;
   /** Fan's free delivery and shut-off pressure at this speed and density. */
   readonly freeFlow_m3PerS: number;
   readonly shutOff_Pa: number;
@@ -96,6 +119,9 @@ export interface SinkOutcome {
   readonly massFlow_kgPerS: number;
   readonly airOut_K: number;
   readonly airMean_K: number;
+  /** Sheet that faces this sink, and outside of the box wall behind it. */
+  readonly facing_K: number;
+  readonly outside_K: number;
   readonly h_WPerM2K: number;
   readonly finEfficiency: number;
   /** Hottest plate above the air that enters, per watt. */
@@ -133,7 +159,11 @@ export interface HeatOutcome {
   readonly total_W: number;
   readonly fan_W: number;
   readonly room_K: number;
-  readonly plenum_K: number;
+  /** Air that enters the bank. */
+  readonly entering_K: number;
+  /** Watts that the air carries away, and that walls and opening give off. */
+  readonly carried_W: number;
+  readonly shell_W: number;
   readonly exhaust_K: number;
   readonly positions: readonly PositionOutcome[];
   readonly sinks: readonly (SinkOutcome | null)[];
@@ -141,13 +171,37 @@ export interface HeatOutcome {
   readonly ladder: readonly Rung[];
 }
 
+/** Films under a load that comes and goes, at the flows of its mean. */
+export interface PulseOutcome {
+  readonly period_s: number;
+  readonly on_s: number;
+  /** Position whose film grows hottest. */
+  readonly position: number;
+  /** Of the last cycle of a settled train: at the end of the pulse, and just before the next. */
+  readonly peak_K: number;
+  readonly valley_K: number;
+  /** At the end of one pulse into a cold box. */
+  readonly single_K: number;
+  readonly trace: readonly PulsePoint[];
+  readonly cycles: number;
+}
+
+export interface PulsePoint {
+  /** From the start of a pulse. */
+  readonly time_s: number;
+  readonly film_K: number;
+}
+
 export type LimitKey =
   | 'film'
+  | 'pulse'
   | 'derating'
   | 'joint'
   | 'bond'
   | 'touch'
   | 'sheet'
+  | 'wall'
+  | 'sound'
   | 'exhaust'
   | 'voltage'
   | 'stall'
@@ -158,7 +212,7 @@ export interface Limit {
   readonly key: LimitKey;
   /** Position or sink the worst value stands at; `null` for the whole box. */
   readonly where: number | null;
-  readonly quantity: 'temperature' | 'power' | 'voltage' | 'flow';
+  readonly quantity: 'temperature' | 'power' | 'voltage' | 'flow' | 'sound';
   /** Value and limit in the quantity's SI unit. */
   readonly value: number;
   readonly limit: number;

@@ -6,19 +6,21 @@ import { squareGrillLoss } from '../losses/squareGrillLoss.ts';
 import { wireGuardLoss } from '../losses/wireGuardLoss.ts';
 import type { GrilleInput } from './input.ts';
 
-/** Loss of a guard or grille on the velocity in its whole opening. */
-export function grilleLoss(grille: GrilleInput): number {
-  switch (grille.kind) {
+/** Loss of a guard or grille on the velocity in its whole opening, as dust has left it. */
+export function grilleLoss({ kind, freeShare, loss, blocked }: GrilleInput): number {
+  const free = freeShare * (1 - blocked);
+  switch (kind) {
     case 'none':
       return 0;
     case 'wire':
-      return wireGuardLoss(grille.freeShare);
+      return wireGuardLoss(free);
     case 'punched':
-      return punchedPlateLoss(grille.freeShare);
+      return punchedPlateLoss(free);
     case 'square':
-      return squareGrillLoss(grille.freeShare);
+      return squareGrillLoss(free);
     case 'ownLoss':
-      return grille.loss;
+      // The same holes on less area: every velocity in them grows.
+      return loss / ((1 - blocked) * (1 - blocked));
   }
 }
 

@@ -1,5 +1,5 @@
 import { describeOutcome } from './describeOutcome.ts';
-import type { SystemInput } from './input.ts';
+import { ordinaryRun, type Run, type SystemInput } from './input.ts';
 import {
   fanLaw,
   fanPressureAt,
@@ -8,18 +8,23 @@ import {
   systemPressure,
 } from './operatingPoints.ts';
 import type { Intersection, Outcome, Unsolved } from './outcome.ts';
-import { settle, settleInTurn } from './settle.ts';
+import { settle, settleInTurn, settleStopped } from './settle.ts';
 import { prepareWork, spreadAir, type Work } from './work.ts';
 
 /**
  * The whole answer for one fan box. Pure, deterministic, total: for any valid input an answer or a reason, never a
- * throw, never a number that is not finite. Air network (global gradient method) and heat network (direct) are iterated
+ * throw, never a number that is not finite. With its fans stopped the same networks run on warmth alone. Air network (global gradient method) and heat network (direct) are iterated
  * together until temperatures stand still; every other intersection with the fan curve is found on the same network.
  */
-export function solveSystem(input: SystemInput): Outcome {
-  const work = prepareWork(input);
+export function solveSystem(input: SystemInput, run: Run = ordinaryRun): Outcome {
+  return settleSystem(input, run).outcome;
+}
+
+/** The same with the settled networks, for what has to look inside. */
+export function settleSystem(input: SystemInput, run: Run): { work: Work; outcome: Outcome } {
+  const work = prepareWork(input, run);
   const settled = settleAll(work);
-  return settled.ok ? describeOutcome(work, settled.intersections) : settled;
+  return { work, outcome: settled.ok ? describeOutcome(work, settled.intersections) : settled };
 }
 
 /** Fan and system curve at the air temperatures of the answer, for charts. Pressures at evenly spaced flows. */
@@ -31,7 +36,7 @@ export interface Curves {
 
 /** @param points number of flows from zero to the fan's free delivery; `null` where the box has no answer */
 export function systemCurves(input: SystemInput, points: number): Curves | null {
-  const work = prepareWork(input);
+  const work = prepareWork(input, ordinaryRun);
   if (!settleAll(work).ok) return null;
   const system = systemPressure(work);
   const most = freeFlow_m3PerS(work);
@@ -49,11 +54,12 @@ function settleAll(work: Work): Settled {
   const { heat, power_W } = work;
   const stranded = heat.stranded.find((r) => (power_W[r] as number) > 0);
   if (stranded !== undefined) return { ok: false, reason: 'noHeatPath', details: { position: stranded } };
-  const law = fanLaw(work);
-  if (law.speedRatio <= 0) {
+  if (work.run.fans === 'stopped') return settleStopped(work) ?? { ok: true, intersections: [] };
+  if (work.path.fans === null) {
     const { supply_V, start_V } = work.input.fan;
     return { ok: false, reason: 'fanDoesNotStart', details: { supply_V, start_V } };
   }
+  const law = fanLaw(work);
   spreadAir(work);
   const start = law.curve.isNonIncreasing ? 0.6 * freeFlow_m3PerS(work) : (stableStart(work) ?? -1);
   if (!(start > 0)) return { ok: false, reason: 'noOperatingPoint', details: {} };

@@ -3,12 +3,14 @@ import { moistFactor } from '../air/moistFactor.ts';
 import { standardPressure_Pa } from '../air/standardPressure_Pa.ts';
 import { type AirState, createAirState } from '../airflow/network.ts';
 import { prepareNusselt } from '../channel/channelNusselt.ts';
-import { speedAtVoltage } from '../fan/speedAtVoltage.ts';
+import { draught_Pa } from '../freeConvection/draught_Pa.ts';
 import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
-import { type AirPath, buildAirPath } from './airPath.ts';
+import { type AirPath, buildAirPath, type LinkAir } from './airPath.ts';
+import { fanPower_W } from './fans.ts';
 import { type BankGeometry, bankGeometry } from './geometry.ts';
 import { buildHeatPath, type HeatPath } from './heatPath.ts';
-import type { SystemInput } from './input.ts';
+import type { Run, SystemInput } from './input.ts';
+import { createShellHeat, outsidePerK, type ShellHeat } from './shell.ts';
 import { createSinkHeat, type SinkHeat } from './sinkHeat.ts';
 
 /** Everything the coupled solve reads and writes: the two networks, their state, and the air that joins them. */
@@ -25,45 +27,59 @@ export interface Work {
   readonly p_Pa: number;
   /** Density of the moist room air over that of dry air. */
   readonly moist: number;
+  readonly run: Run;
   readonly sinkHeat: readonly (SinkHeat | null)[];
-  /** Air of the room, of the plenum, of the exhaust, and in each sink. */
+  readonly shellHeat: readonly (ShellHeat | null)[];
+  /** Air of the room, of the plenum, in the gaps, of the exhaust, and in each sink. */
   readonly room: AirProperties;
+  readonly outsidePerK: number;
   readonly plenum: AirProperties;
+  readonly gap: AirProperties;
   readonly exhaust: AirProperties;
   readonly inSink: readonly AirProperties[];
   /** Temperatures of the heat network one iteration ago. */
   readonly before_K: Float64Array;
   plenum_K: number;
+  /** Air that enters the bank: the plenum's, or the room's where it comes in from above. All rises are over this. */
+  entering_K: number;
   exhaust_K: number;
-  /** Watts that the air in the sinks carries away. */
+  /** Mean of the air in the gaps beside the row. */
+  gap_K: number;
+  /** The air comes in above and leaves through the fans: a box turned over, without fans. */
+  reversed: boolean;
+  /** Whether a stream's warmth answers its flow at once: not while time runs, where the metal holds it. */
+  answers: boolean;
+  /** Watts that the air in sinks and gaps carries away, and that leave through walls and opening. */
   carried_W: number;
+  shell_W: number;
   cp_JPerKgK: number;
   iterations: number;
   /** Kelvin that temperatures may still be off, foretold from the last two iterations. */
   moved_K: number;
 }
 
-export function prepareWork(input: SystemInput): Work {
+export function prepareWork(input: SystemInput, run: Run): Work {
   const bank = bankGeometry(input);
-  const path = buildAirPath(input, bank);
+  const path = buildAirPath(input, bank, run);
   const load = splitLoad({
     kind: input.load.excitation,
-    supply: input.load.supply,
+    supply: input.load.supply * Math.sqrt(input.load.scale),
     supplyTolerance: input.load.supplyTolerance,
     duty: input.load.duty,
     resistors: input.positions.map(({ part, on, power_W }) => ({
       R_Ohm: part.R_Ohm,
       tolerance: part.tolerance,
       on,
-      power_W,
+      power_W: power_W * input.load.scale,
     })),
   });
-  const { T_K, altitude_m, relativeHumidity } = input.room;
-  const p_Pa = standardPressure_Pa(altitude_m);
+  const { T_K, altitude_m, pressure_Pa, relativeHumidity } = input.room;
+  const p_Pa = pressure_Pa ?? standardPressure_Pa(altitude_m);
   const moist = moistFactor(T_K, p_Pa, relativeHumidity);
-  const speed = speedAtVoltage(input.fan.supply_V, input.fan.rated_V, input.fan.start_V);
   const heat = buildHeatPath(input, bank);
   const channel = prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m);
+  const room = createAirProperties();
+  airProperties(room, T_K, p_Pa, moist);
   const work: Work = {
     input,
     bank,
@@ -72,42 +88,74 @@ export function prepareWork(input: SystemInput): Work {
     heat,
     load,
     power_W: input.load.atWorst ? load.worst_W : load.nominal_W,
-    fan_W: input.fan.power_W * speed * speed * speed,
+    fan_W: path.fans ? fanPower_W(input) : 0,
     p_Pa,
     moist,
+    run,
+    shellHeat: bank.present.map((here) => (here ? createShellHeat() : null)),
+    reversed: false,
+    answers: true,
     sinkHeat: bank.present.map((here, s) => (here ? createSinkHeat(bank, channel, s) : null)),
-    room: createAirProperties(),
+    room,
+    outsidePerK: outsidePerK(room, input.sink.length_m),
     plenum: createAirProperties(),
+    gap: createAirProperties(),
     exhaust: createAirProperties(),
     inSink: bank.present.map(createAirProperties),
     before_K: new Float64Array(heat.network.nodeCount),
     plenum_K: T_K,
+    entering_K: T_K,
     exhaust_K: T_K,
+    gap_K: T_K,
     carried_W: 0,
+    shell_W: 0,
     cp_JPerKgK: 1006,
     iterations: 0,
     moved_K: 0,
   };
-  for (const air of [work.room, work.plenum, work.exhaust, ...work.inSink])
+  for (const air of [work.plenum, work.gap, work.exhaust, ...work.inSink])
     airProperties(air, T_K, p_Pa, moist);
   return work;
 }
 
-/** Puts density and viscosity of the air that each link carries into the flow state. */
+/** Friction of a given mass of air goes with about this power of its temperature: 1.7 in slow channels, 1 in other losses. */
+const thickens = 1.4;
+
+/**
+ * Puts density, viscosity and draught of the air that each link carries into the flow state. `fade` foretells how draught and
+ * friction answer more flow: the stream cools, by all of its share where air alone takes the watts, less where walls do.
+ */
 export function spreadAir(work: Work): void {
-  const { rho, mu } = work.flow;
+  const { rho, mu, lift, fade, drop, massFlow } = work.flow;
   const links = work.path.links;
+  const given_W = work.carried_W + work.shell_W;
+  const cools = !work.answers ? 0 : given_W > 0 ? work.carried_W / given_W : 1;
   for (let i = 0; i < links.length; i++) {
-    const where = (links[i] as (typeof links)[number]).air;
-    const air =
-      where === 'room'
-        ? work.room
-        : where === 'plenum'
-          ? work.plenum
-          : where === 'exhaust'
-            ? work.exhaust
-            : (work.inSink[where] as AirProperties);
+    const link = links[i] as (typeof links)[number];
+    const air = airOf(work, link.air);
     rho[i] = air.rho_kgPerM3;
     mu[i] = air.mu_PaS;
+    if (air === work.room || air === work.plenum) {
+      lift[i] = 0;
+      fade[i] = 0;
+      continue;
+    }
+    const gain = draught_Pa(work.room.rho_kgPerM3, air.rho_kgPerM3, link.rise_m);
+    lift[i] = gain;
+    const q = massFlow[i] as number;
+    if (q === 0) {
+      fade[i] = 0;
+      continue;
+    }
+    const cold = work.room.T_K / air.T_K;
+    const thinner = gain * q > 0 ? (cold * gain) / q : 0;
+    fade[i] = cools * (thinner - (thickens * (1 - cold) * (drop[i] as number)) / q);
   }
+}
+
+function airOf(work: Work, where: LinkAir): AirProperties {
+  if (typeof where === 'number') return work.inSink[where] as AirProperties;
+  if (where === 'gap') return work.gap;
+  if (work.reversed) return where === 'exhaust' ? work.room : work.exhaust;
+  return where === 'room' ? work.room : where === 'plenum' ? work.plenum : work.exhaust;
 }

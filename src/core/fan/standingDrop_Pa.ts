@@ -1,0 +1,24 @@
+import { defineCard } from '../card.ts';
+
+/** Pressure that a fan takes while it stands still, on the velocity between hub and rim. A blade at rest is a coarse grid. */
+export function standingDrop_Pa(loss: number, velocity_mPerS: number, rho_kgPerM3: number): number {
+  return 0.5 * rho_kgPerM3 * loss * velocity_mPerS * Math.abs(velocity_mPerS);
+}
+
+export const card = defineCard({
+  id: 'standingFan',
+  title: 'A fan that stands still',
+  equation: 'Δp = K·½·ρ·v², v between hub and rim',
+  result: { name: 'pressure', unit: 'Pa' },
+  source: { key: 'commonPractice', where: 'blades at rest as a coarse grid, K about 3 to 30' },
+  range: { loss: [3, 30] },
+  rangeFrom: 'common practice',
+  scatter: { sigma: 0.5, from: 'common practice' },
+  assumes: ['turbulentLoss'],
+  example: {
+    given: { loss: 8, velocity_mPerS: 0.5, rho_kgPerM3: 1.2 },
+    printed: '1.2',
+    where: 'worked by hand',
+  },
+  evaluate: ({ loss, velocity_mPerS, rho_kgPerM3 }) => standingDrop_Pa(loss, velocity_mPerS, rho_kgPerM3),
+});

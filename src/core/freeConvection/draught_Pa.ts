@@ -1,0 +1,29 @@
+import { defineCard } from '../card.ts';
+import { gravity_mPerS2 } from './gravity_mPerS2.ts';
+
+/**
+ * Pressure that drives a column of lighter air up through colder surroundings. Together with friction it gives the published
+ * relations of a vertical channel: exactly the narrow one, within their scatter up to an Elenbaas number of a thousand.
+ */
+export function draught_Pa(around_kgPerM3: number, inside_kgPerM3: number, rise_m: number): number {
+  return (around_kgPerM3 - inside_kgPerM3) * gravity_mPerS2 * rise_m;
+}
+
+export const card = defineCard({
+  id: 'draught',
+  title: 'Draught of a warm column',
+  equation: 'Δp = (ρ_room − ρ)·g·H·cos θ, θ tilt from upright',
+  result: { name: 'pressure', unit: 'Pa' },
+  source: { key: 'douglasFluids', where: 'hydrostatics of two columns' },
+  range: { elenbaas: [null, 1000] },
+  rangeFrom: 'computed',
+  scatter: { sigma: 0.15, from: 'memory' },
+  assumes: ['dryIdealGas', 'stillRoom', 'quietPlenum'],
+  example: {
+    given: { around_kgPerM3: 1.2, inside_kgPerM3: 1.0, rise_m: 0.1, elenbaas: 1 },
+    printed: '0.196133',
+    where: 'worked by hand with g = 9.80665 m/s²',
+  },
+  evaluate: ({ around_kgPerM3, inside_kgPerM3, rise_m }) =>
+    draught_Pa(around_kgPerM3, inside_kgPerM3, rise_m),
+});
