@@ -1,14 +1,23 @@
 import { useMemo } from 'react';
+import { createPortal } from 'react-dom';
 import { buildReport } from '../report/buildReport.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
+import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
 import type { Answer } from './useAnswer.ts';
 
+interface Props {
+  readonly answer: Answer;
+  /** Under the limits beside the drawing. */
+  readonly underLimits: HTMLElement | null;
+}
+
 /** What stands below the fold, and the sheet for the printer: the whole report, loaded after the first paint. */
-export function Details({ answer: { design, outcome, prefs } }: { readonly answer: Answer }) {
+export function Details({ answer: { design, outcome, prefs }, underLimits }: Props) {
   const report = useMemo(() => buildReport(design, outcome, prefs), [design, outcome, prefs]);
   return (
     <>
+      {underLimits && createPortal(<WillItHoldMore report={report} />, underLimits)}
       <Questions report={report} />
       <Sheet report={report} />
     </>

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
@@ -35,7 +35,11 @@ export function Page() {
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
   const settled = useSettled(answer);
-  const details = useMemo(() => <Details answer={settled} />, [settled]);
+  const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
+  const details = useMemo(
+    () => <Details answer={settled} underLimits={underLimits} />,
+    [settled, underLimits],
+  );
   useKeeping();
   return (
     <>
@@ -65,7 +69,7 @@ export function Page() {
           <div className={styles.answer}>
             <Freshness problems={problems} onGoTo={goTo} />
             <KeyFigures figures={report.figures} />
-            <WillItHold report={report} />
+            <WillItHold report={report} onPlace={setUnderLimits} />
           </div>
         </div>
         <div className={styles.questions}>

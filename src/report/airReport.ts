@@ -1,16 +1,22 @@
-import type { AirOutcome, PassageKind } from '../core/system/outcome.ts';
+import type { AirOutcome, FanOutcome, PassageKind } from '../core/system/outcome.ts';
 import type { Curves } from '../core/system/solveSystem.ts';
 import { amount, plain, quantity, unitOf } from './format.ts';
-import type { AirReport, FanChart, PassageRow, ShareRow, StageRow, UnitSystem } from './types.ts';
+import { passageKinds, shareRows } from './shareRows.ts';
+import type { AirReport, FanChart, FanRow, PassageRow, StageRow, UnitSystem } from './types.ts';
 import { passageLabels, stageLabels, stageParts } from './wording.ts';
 import { capital, listed, percent, resistorName, roundTicks, sinkName } from './words.ts';
 
-const kinds: readonly PassageKind[] = ['fins', 'side', 'end', 'between', 'leak'];
-
-export function airReport(air: AirOutcome, curves: Curves | null, system: UnitSystem): AirReport {
+export function airReport(
+  air: AirOutcome,
+  listening_m: number,
+  curves: Curves | null,
+  system: UnitSystem,
+): AirReport {
   const shares = shareRows(air, system);
   return {
     sentence: sentenceOf(air, system),
+    sound: soundOf(air, listening_m, system),
+    fans: fanRows(air, system),
     shares,
     chart: curves ? fanChart(air, curves, system) : null,
     stages: stageRows(air, system),
@@ -36,15 +42,15 @@ function passageName(kind: PassageKind, index: number): string {
 function sentenceOf(air: AirOutcome, system: UnitSystem): string {
   const flow = quantity(air.flow_m3PerS, 'volumeFlow', system, 3);
   const dp = quantity(air.fanPressure_Pa, 'pressure', system, 3);
-  const lost = kinds
+  const lost = passageKinds
     .filter((kind) => kind !== 'fins' && air.share[kind] > 5e-4)
     .sort((a, b) => air.share[b] - air.share[a])
     .map((kind) => `${percent(air.share[kind])} ${lostWords[kind]}`);
   const rest = lost.length > 0 ? `, ${listed(lost)}` : '';
-  const back = kinds.some((kind) => air.share[kind] < -5e-4)
+  const back = passageKinds.some((kind) => air.share[kind] < -5e-4)
     ? ' Air runs backwards through part of the box.'
     : '';
-  return `The fan moves ${flow} at ${dp}: ${percent(air.share.fins)} ${lostWords.fins}${rest}.${back}${severalWords(air)}`;
+  return `The fan moves ${flow} at ${dp}: ${percent(air.share.fins)} ${lostWords.fins}${rest}.${back}${severalWords(air, system)}`;
 }
 
 const lostWords: Readonly<Record<PassageKind, string>> = {
@@ -55,23 +61,36 @@ const lostWords: Readonly<Record<PassageKind, string>> = {
   leak: 'leaks under the baffle',
 };
 
-function severalWords(air: AirOutcome): string {
-  const stable = air.intersections.filter((point) => point.stable).length;
-  return stable > 1
-    ? ` The fan can settle at ${stable} points on its curve; the one with most flow is used.`
-    : '';
+/** A curve with a dip: where a fan settles depends on where it comes from. */
+function severalWords(air: AirOutcome, system: UnitSystem): string {
+  const stable = air.intersections.filter((point) => point.stable);
+  const [least] = stable;
+  const most = stable[stable.length - 1];
+  if (stable.length < 2 || !least || !most) return '';
+  const flow = (point: typeof least) => quantity(point.flow_m3PerS, 'volumeFlow', system, 3);
+  return ` The fan can settle at ${stable.length} points: at ${flow(least)} when it starts from rest against the box, at ${flow(most)} when it comes from more flow, and it keeps the one it has. The larger is used here.`;
 }
 
-function shareRows(air: AirOutcome, system: UnitSystem): ShareRow[] {
-  return kinds
-    .filter((kind) => kind === 'fins' || Math.abs(air.share[kind]) > 1e-9)
-    .map((kind) => ({
-      kind,
-      label: passageLabels[kind],
-      share: air.share[kind],
-      percent: percent(air.share[kind]),
-      flow: quantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
-    }));
+function soundOf(air: AirOutcome, listening_m: number, system: UnitSystem): string {
+  if (air.sound_dBA === null) return '';
+  const tones = [...new Set(air.fans.filter((fan) => fan.speedRatio > 0).map((fan) => tone(fan, system)))];
+  return `${quantity(air.sound_dBA, 'soundLevel', system, 2)} at ${quantity(listening_m, 'distance', system)}, with a tone at ${listed(tones)}.`;
+}
+
+function tone({ bladePass_Hz }: FanOutcome, system: UnitSystem): string {
+  return quantity(bladePass_Hz, 'frequency', system, 3);
+}
+
+function fanRows(air: AirOutcome, system: UnitSystem): FanRow[] {
+  return air.fans.map((fan) => ({
+    label: fan.index === 0 ? 'Fan' : `Fan of kind ${fan.index + 1}`,
+    count: `${fan.count}`,
+    speed: percent(fan.speedRatio),
+    flow: quantity(fan.flow_m3PerS, 'volumeFlow', system, 3),
+    pressure: quantity(fan.dp_Pa, 'pressure', system, 3),
+    tone: fan.speedRatio > 0 ? tone(fan, system) : '–',
+    remark: fan.speedRatio > 0 ? (fan.backwards ? 'air runs back' : '') : 'stands still',
+  }));
 }
 
 function stageRows(air: AirOutcome, system: UnitSystem): StageRow[] {

@@ -1,24 +1,14 @@
-import type { Card } from '../core/card.ts';
-import { systemCards } from '../core/system/methods.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
-import { systemCurves } from '../core/system/solveSystem.ts';
 import type { Design } from '../model/design.ts';
-import { toCore } from '../model/toCore.ts';
-import { airReport } from './airReport.ts';
-import { type Bibliography, bibliographyOf } from './bibliography.ts';
 import { buildDrawing } from './buildDrawing.ts';
+import { filmLimit_K } from './filmLimit.ts';
 import { quantity } from './format.ts';
-import { heatReport } from './heatReport.ts';
 import { limitRows } from './limitRows.ts';
-import { loadReport } from './loadReport.ts';
-import { noteRows } from './noteRows.ts';
 import { ratings } from './ratings.ts';
-import type { Figure, Headline, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
+import { shareRows } from './shareRows.ts';
+import type { DrawingKey, Figure, Headline, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { counted, percent, temperature, watts } from './words.ts';
-
-/** Flows at which the chart's curves are drawn. */
-const curvePoints = 41;
 
 /** The part of the report that must be there at once, small enough for the first load. Reads; computes no physics. */
 export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPrefs): Headline {
@@ -29,28 +19,11 @@ export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPre
     title: titleBlock(design, prefs),
     verdict: verdictReport(design, outcome, system),
     figures: solved ? figures(solved, system) : [],
-    limits: solved ? limitRows(solved.limits, bibliographyFor(solved), system) : [],
+    limits: solved ? limitRows(solved.limits, system) : [],
     ratings: solved ? ratings(design, solved, system) : null,
-    load: solved ? loadReport(design, solved, system) : null,
-    air: solved ? airReport(solved.air, systemCurves(toCore(design), curvePoints), system) : null,
-    heat: solved ? heatReport(design, solved, system) : null,
-    notes: solved ? noteRows(solved.notes, system) : [],
+    key: solved ? drawingKey(design, solved, system) : null,
     drawing: buildDrawing(design, outcome, system),
   };
-}
-
-/** Cards of the methods that an answer used, in the order of the air's and the heat's way. */
-export function usedCards(solved: Solved | null): Card[] {
-  const ids = new Set(solved?.used ?? []);
-  return systemCards.filter((card) => ids.has(card.id));
-}
-
-/** Footnote numbers of an answer's sources, the same for limits and methods. */
-export function bibliographyFor(solved: Solved | null): Bibliography {
-  return bibliographyOf([
-    ...usedCards(solved).map((card) => card.source.key),
-    ...(solved?.limits ?? []).map((limit) => limit.source),
-  ]);
 }
 
 function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): TitleBlock {
@@ -69,6 +42,14 @@ function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): 
   };
 }
 
+function drawingKey(design: Design, { air, heat }: Solved, system: UnitSystem): DrawingKey {
+  return {
+    shares: shareRows(air, system),
+    coldest: `${temperature(heat.room_K, system)} room`,
+    hottest: `film limit ${temperature(filmLimit_K(design, heat), system)}`,
+  };
+}
+
 function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
   const film_K = heat.positions[heat.hottest]?.film_K ?? heat.room_K;
   return [
@@ -77,6 +58,9 @@ function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
     { key: 'flow', label: 'air moved', value: quantity(air.flow_m3PerS, 'volumeFlow', system, 3) },
     { key: 'pressure', label: 'fan pressure', value: quantity(air.fanPressure_Pa, 'pressure', system, 3) },
     { key: 'fins', label: 'through the fins', value: percent(air.share.fins) },
+    ...(air.sound_dBA === null
+      ? []
+      : [{ key: 'sound', label: 'sound', value: quantity(air.sound_dBA, 'soundLevel', system, 2) }]),
     { key: 'exhaust', label: 'exhaust air', value: temperature(heat.exhaust_K, system) },
   ];
 }

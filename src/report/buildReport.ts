@@ -1,24 +1,64 @@
+import type { Card } from '../core/card.ts';
+import { driftOf } from '../core/system/drift.ts';
+import { fansStopped, type SystemInput } from '../core/system/input.ts';
+import { systemCards } from '../core/system/methods.ts';
 import { modelAssumptions } from '../core/system/modelAssumptions.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
+import { systemCurves } from '../core/system/solveSystem.ts';
+import { trustOf } from '../core/system/trust.ts';
 import type { Design } from '../model/design.ts';
-import { bibliographyFor, buildHeadline, usedCards } from './buildHeadline.ts';
+import { toCore } from '../model/toCore.ts';
+import { fanStop } from '../studies/fanStop.ts';
+import { airReport } from './airReport.ts';
+import { bibliographyOf } from './bibliography.ts';
+import { buildHeadline } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
+import { deratingReport } from './deratingReport.ts';
+import { driftReport } from './driftReport.ts';
+import { fanStopReport } from './fanStopReport.ts';
+import { heatReport } from './heatReport.ts';
 import { inputGroups } from './inputGroups.ts';
+import { loadReport } from './loadReport.ts';
 import { assumptionRows, methodRows } from './methodRows.ts';
+import { noteRows } from './noteRows.ts';
+import { pulseReport } from './pulseReport.ts';
 import type { Report, ReportPrefs } from './types.ts';
 import { counted, percent } from './words.ts';
 
+/** Flows at which the chart's curves are drawn. */
+const curvePoints = 41;
+
 /**
  * Everything that screen, sheet, table file and terminal say about one answered design. Pure and total. Reads the
- * outcome and the curves; computes no physics of its own.
+ * outcome, the curves and the studies; computes no physics of its own.
  */
 export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs): Report {
   const { system } = prefs;
   const solved: Solved | null = outcome.ok ? outcome : null;
-  const used = usedCards(solved);
-  const bibliography = bibliographyFor(solved);
+  const input = toCore(design);
+  const used = usedCards(input);
+  const limits = solved?.limits ?? [];
+  const bibliography = bibliographyOf([
+    ...used.map((card) => card.source.key),
+    ...limits.map((limit) => limit.source),
+  ]);
+  const headline = buildHeadline(design, outcome, prefs);
   return {
-    ...buildHeadline(design, outcome, prefs),
+    ...headline,
+    load: solved ? loadReport(design, solved, system) : null,
+    air: solved
+      ? airReport(solved.air, design.room.listening_m, systemCurves(input, curvePoints), system)
+      : null,
+    heat: solved ? heatReport(design, solved, system) : null,
+    limits: headline.limits.map((row, i) => {
+      const source = bibliography.rowOf(limits[i]?.source ?? '');
+      return { ...row, source: source.cite, footnote: source.number };
+    }),
+    notes: noteRows(trustOf(input).notes, system),
+    fanStop: fanStopReport(design, outcome, fanStop(input), system),
+    derating: solved ? deratingReport(design, input, system) : null,
+    drift: solved ? driftReport(design, driftOf(input), system) : null,
+    pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
     cautions: cautions(design, outcome, system),
     inputs: inputGroups(design, system),
     computed: solved ? computedWords(solved, used.length) : '',
@@ -26,6 +66,12 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     sources: bibliography.rows,
     assumptions: assumptionRows(used, solved ? modelAssumptions : []),
   };
+}
+
+/** Methods behind this answer, with the fans running and without, in the order of the way. */
+function usedCards(input: SystemInput): Card[] {
+  const ids = new Set([...trustOf(input).used, ...trustOf(input, fansStopped).used]);
+  return systemCards.filter((card) => ids.has(card.id));
 }
 
 function computedWords({ balance }: Solved, methods: number): string {

@@ -1,5 +1,6 @@
 import type { HeatOutcome, SinkOutcome, Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
+import { filmLimit_K } from './filmLimit.ts';
 import { amount, quantity, unitOf } from './format.ts';
 import type { HeatReport, Ladder, LadderRung, PositionRow, SinkRow, UnitSystem } from './types.ts';
 import { rungLabels, rungPhrases } from './wording.ts';
@@ -40,14 +41,17 @@ function sentenceOf(heat: HeatOutcome, system: UnitSystem): string {
     most && most.dT_K > 0
       ? `; the largest step, ${kelvins(most.dT_K, system)}, is ${rungPhrases[most.key]}`
       : '';
-  return `From the room to the film of ${resistorName(heat.hottest)}, the hottest, it is ${kelvins(rise_K, system)}${where}.`;
+  const aside = heat.total_W > 0 ? heat.shell_W / heat.total_W : 0;
+  const walls =
+    aside > 5e-4
+      ? ` ${percent(aside)} of the heat leaves through walls and openings, the rest with the air.`
+      : '';
+  return `From the room to the film of ${resistorName(heat.hottest)}, the hottest, it is ${kelvins(rise_K, system)}${where}.${walls}`;
 }
 
 function ladderOf(design: Design, heat: HeatOutcome, system: UnitSystem): Ladder {
   const show = (T_K: number) => amount(T_K, 'temperature', system);
-  const position = design.positions[heat.hottest];
-  const part = position ? design.parts[position.part] : undefined;
-  const limit_K = part?.zeroPowerAt_K ?? heat.room_K;
+  const limit_K = filmLimit_K(design, heat);
   const rungs: LadderRung[] = [
     {
       key: 'room',
@@ -116,5 +120,7 @@ function sinkRow(sink: SinkOutcome, system: UnitSystem): SinkRow {
     resistance: quantity(sink.R_KPerW, 'thermalResistance', system, 3),
     coefficient: quantity(sink.h_WPerM2K, 'heatTransferCoefficient', system, 3),
     efficiency: percent(sink.finEfficiency),
+    facing: temperature(sink.facing_K, system),
+    outside: temperature(sink.outside_K, system),
   };
 }

@@ -1,6 +1,5 @@
 import type { Limit } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import type { Bibliography } from './bibliography.ts';
 import { amount, quantity, unitOf } from './format.ts';
 import type { LimitRow, UnitSystem } from './types.ts';
 import { limitLabels, limitParts, stateWords } from './wording.ts';
@@ -8,11 +7,7 @@ import { fixed, resistorName, sinkName, temperature, times } from './words.ts';
 
 const noNumber = '–';
 
-export function limitRows(
-  limits: readonly Limit[],
-  bibliography: Bibliography,
-  system: UnitSystem,
-): LimitRow[] {
+export function limitRows(limits: readonly Limit[], system: UnitSystem): LimitRow[] {
   return limits.map((limit) => ({
     key: limit.key,
     label: limitLabels[limit.key],
@@ -23,8 +18,6 @@ export function limitRows(
     loadFactor: limit.loadFactor === null ? noNumber : times(limit.loadFactor),
     state: limit.state,
     stateWord: stateWords[limit.state],
-    source: bibliography.rowOf(limit.source).cite,
-    footnote: bibliography.rowOf(limit.source).number,
     confirm: limit.confirm,
     part: limitParts[limit.key],
     used: limit.loadFactor === null ? null : 1 / Math.max(limit.loadFactor, 1e-3),
@@ -32,8 +25,8 @@ export function limitRows(
 }
 
 export function whereOf({ key, where }: Limit): string {
-  if (where === null) return key === 'stall' ? 'fan' : 'whole box';
-  return key === 'touch' || key === 'sheet' ? sinkName(where) : resistorName(where);
+  if (where === null) return key === 'stall' || key === 'sound' ? 'fan' : 'whole box';
+  return key === 'touch' || key === 'sheet' || key === 'wall' ? sinkName(where) : resistorName(where);
 }
 
 /** Tenths where whole degrees would print value and limit alike although they differ. */
@@ -51,6 +44,8 @@ function valueText(limit: Limit, value: number, system: UnitSystem): string {
       return quantity(value, 'voltage', system, 3);
     case 'flow':
       return quantity(value, 'volumeFlow', system, 3);
+    case 'sound':
+      return quantity(value, 'soundLevel', system, 2);
   }
 }
 
@@ -69,6 +64,8 @@ export function limitClause(limit: Limit, design: Design, system: UnitSystem): s
   switch (limit.key) {
     case 'film':
       return `the film of ${where} reaches ${value}, ${beside('limit')}`;
+    case 'pulse':
+      return `the film of ${where} reaches ${value} at the end of a pulse, ${beside('limit')}`;
     case 'derating':
       return `${deratedThing(limit, design)} ${where} reach ${value}, ${gap(limit, system)} the ${bound} at which its watts are still allowed`;
     case 'joint':
@@ -79,6 +76,10 @@ export function limitClause(limit: Limit, design: Design, system: UnitSystem): s
       return `${where}, which a finger can reach, stands at ${value}, ${gap(limit, system)} the ${bound} touch limit`;
     case 'sheet':
       return `${where} stands at ${value}, ${gap(limit, system)} the ${bound} that the plastic beside it may have`;
+    case 'wall':
+      return `the outside of the box at ${where} reaches ${value}, ${beside('touch limit')}`;
+    case 'sound':
+      return `the sound at the listener is ${value} and may be ${bound}`;
     case 'exhaust':
       return `the air leaves at ${value}, ${beside('limit')}`;
     case 'voltage':

@@ -4,7 +4,7 @@ import { plain } from './format.ts';
 import type { NoteRow, UnitSystem } from './types.ts';
 import { variableText, variableWords } from './variables.ts';
 import { severityWords } from './wording.ts';
-import { capital, listed, percent, plain0, share } from './words.ts';
+import { capital, listed, percent, plain0 } from './words.ts';
 
 const rank: Readonly<Record<Severity, number>> = { beyond: 0, caution: 1, info: 2 };
 
@@ -57,14 +57,22 @@ export const noteWords: Readonly<Record<NoteCode, (facts: NoteFacts) => string>>
     `An independent relation, “${method}”, gives ${value} times the conductance${places}: take the temperatures there with a grain of salt.`,
   tightGap: ({ value, low }) =>
     `A gap of ${value} round the row is tighter than hand work keeps; below ${low} the parts may touch, and small deviations change the flow much.`,
-  meanOnly: ({ value }) =>
-    `The load is on for ${value} of the time and its mean is judged; while it is on, the film is hotter than stated.`,
+  fanObstructed: ({ value, low }) =>
+    `A wall stands ${value} from the fan, closer than its diameter of ${low}: it may lose a tenth to three tenths of its flow, which is not counted.`,
+  fanBackwards: ({ places }) =>
+    `The other fans push air back through ${places.replace(/^ at /, '') || 'a fan'}: it does harm. Take it out, or match it to them.`,
+  bridgedDip: () =>
+    'A fan whose curve has a dip stands beside one of another kind: they may hunt between them. The most flow at each pressure was taken.',
+  airRunsBack: ({ value }) =>
+    `Air runs backwards through a passage, ${value} of the flow: it comes from above, warm already, and cools nothing.`,
+  lyingFins: ({ value }) =>
+    `With the fins ${value} from upright there is hardly a draught along them; the room’s own air across them is not counted.`,
 };
 
 /** How the variables of notes are shown where their name does not tell. */
 const shownAs: Readonly<Record<string, (value: number) => string>> = {
   feedRatio: percent,
-  duty: share,
+  share: percent,
   ratio: (value) => plain(value, 2),
   count: plain0,
 };

@@ -1,11 +1,17 @@
 import {
   cautionsTable,
+  driftTable,
+  fanStopTable,
+  fansTable,
   inputsTable,
   intersectionsTable,
   ladderTable,
   limitsTable,
+  lineChartTable,
   loadTable,
   positionsTable,
+  ratingsTable,
+  reachedTable,
   sharesTable,
   sinksTable,
   stagesTable,
@@ -36,7 +42,19 @@ export function reportText(report: Report): string {
       : '',
     load ? section(load.sentence, [loadTable(report)]) : '',
     air ? section(air.sentence, [sharesTable(report), stagesTable(report), intersectionsTable(report)]) : '',
+    air && air.sound !== '' ? section(`Sound: ${air.sound}`, [fansTable(report)]) : '',
     heat ? section(heat.sentence, [ladderTable(report), positionsTable(report), sinksTable(report)]) : '',
+    report.drift ? section(report.drift.sentence, [driftTable(report)]) : '',
+    report.pulse ? section(report.pulse.sentence, []) : '',
+    section(report.fanStop.sentence, [ratingsTable(report), reachedTable(report), fanStopTable(report)]),
+    report.derating
+      ? section(
+          report.derating.sentence,
+          [report.derating.overAmbient, report.derating.overAltitude, report.derating.overSupply].map(
+            lineChartTable,
+          ),
+        )
+      : '',
     textTable(inputsTable(report)),
     [
       cautionsTable(report).caption,

@@ -1,5 +1,6 @@
 import { plain } from './format.ts';
-import type { Headline, Report, TextColumn, TextTable } from './types.ts';
+import type { LineChart } from './lineChart.ts';
+import type { Report, TextColumn, TextTable } from './types.ts';
 
 type Cells = readonly (readonly string[])[];
 
@@ -12,7 +13,7 @@ function table(id: string, caption: string, heads: readonly string[], rows: Cell
   return { id, caption, columns, rows };
 }
 
-export function limitsTable({ limits }: Headline): TextTable {
+export function limitsTable({ limits }: Report): TextTable {
   return table(
     'limits',
     'Limits, most urgent first',
@@ -39,7 +40,7 @@ export function figuresTable({ figures }: Report): TextTable {
   );
 }
 
-export function loadTable({ load }: Headline): TextTable {
+export function loadTable({ load }: Report): TextTable {
   return table(
     'load',
     'Watts and volts of every position',
@@ -153,6 +154,8 @@ export function sinksTable({ heat }: Report): TextTable {
       '>To the air',
       '>Coefficient',
       '>Fin efficiency',
+      '>Sheet facing it',
+      '>Outside',
     ],
     (heat?.sinks ?? []).map((r) => [
       r.label,
@@ -162,8 +165,77 @@ export function sinksTable({ heat }: Report): TextTable {
       r.resistance,
       r.coefficient,
       r.efficiency,
+      r.facing,
+      r.outside,
     ]),
   );
+}
+
+export function fansTable({ air }: Report): TextTable {
+  return table(
+    'fans',
+    'Every kind of fan',
+    ['Fan', '>How many', '>Speed', '>Flow of one', '>Pressure of one', '>Tone', 'Remark'],
+    (air?.fans ?? []).map((r) => [r.label, r.count, r.speed, r.flow, r.pressure, r.tone, r.remark]),
+  );
+}
+
+export function ratingsTable({ fanStop }: Report): TextTable {
+  return table(
+    'ratings',
+    'Ratings with and without fan',
+    ['Way', '>Watts in all', '>Watts each', 'Bounded by', 'The present load'],
+    fanStop.ratings.map((r) => [r.label, r.total, r.each, r.boundBy, r.word]),
+  );
+}
+
+export function reachedTable({ fanStop }: Report): TextTable {
+  return table(
+    'reached',
+    'Limits after the fan stops, soonest first',
+    ['Limit', '>Reached after'],
+    fanStop.reached.map((r) => [r.label, r.time]),
+  );
+}
+
+export function fanStopTable({ fanStop }: Report): TextTable {
+  return table(
+    'fanStop',
+    'Hottest of each after the fan stops',
+    fanStop.heads.map((head, i) => (i === 0 ? head : `>${head}`)),
+    fanStop.times.map((r) => [r.time, ...r.cells]),
+  );
+}
+
+export function driftTable({ drift }: Report): TextTable {
+  return table(
+    'drift',
+    'Change of resistance by self-heating',
+    ['Position', '>Film', '>Change', `>Within ${drift?.within ?? ''} after`],
+    (drift?.rows ?? []).map((r) => [r.label, r.film, r.drift, r.settled]),
+  );
+}
+
+/** Numbers of a chart of lines, one row a place on its axis. */
+export function lineChartTable(chart: LineChart): TextTable {
+  const first = chart.lines[0]?.points ?? [];
+  return table(
+    chart.id,
+    chart.caption,
+    [`>${chart.xLabel}, ${chart.xUnit}`, ...chart.lines.map((line) => `>${line.label}, ${chart.yUnit}`)],
+    first.map(({ x }, i) => [
+      plain(x, 3),
+      ...chart.lines.map((line) => {
+        const y = line.points[i]?.y;
+        return typeof y === 'number' ? plain(y, 3) : 'no answer';
+      }),
+    ]),
+  );
+}
+
+function chartTables({ derating, pulse }: Report): TextTable[] {
+  const charts = derating ? [derating.overAmbient, derating.overAltitude, derating.overSupply] : [];
+  return [...charts, ...(pulse ? [pulse.chart] : [])].map(lineChartTable);
 }
 
 export function notesTable({ notes }: Report): TextTable {
@@ -222,12 +294,13 @@ export function cautionsTable({ cautions }: Report): TextTable {
 
 /** All tables of a report that have rows, in reading order. */
 export function reportTables(report: Report): TextTable[] {
-  return [
+  const whole = [
     figuresTable,
     limitsTable,
     notesTable,
     loadTable,
     sharesTable,
+    fansTable,
     intersectionsTable,
     stagesTable,
     passagesTable,
@@ -235,12 +308,15 @@ export function reportTables(report: Report): TextTable[] {
     ladderTable,
     positionsTable,
     sinksTable,
+    driftTable,
+    ratingsTable,
+    reachedTable,
+    fanStopTable,
     cautionsTable,
     inputsTable,
     methodsTable,
     sourcesTable,
     assumptionsTable,
-  ]
-    .map((make) => make(report))
-    .filter((made) => made.rows.length > 0);
+  ].map((make) => make(report));
+  return [...whole, ...chartTables(report)].filter((made) => made.rows.length > 0);
 }

@@ -3,7 +3,11 @@ import type { Severity } from '../core/card.ts';
 import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
+import type { DeratingReport } from './deratingReport.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
+import type { DriftReport } from './driftReport.ts';
+import type { FanStopReport } from './fanStopReport.ts';
+import type { PulseReport } from './pulseReport.ts';
 
 export type { UnitSystem };
 
@@ -25,15 +29,24 @@ export interface Headline {
   readonly limits: readonly LimitRow[];
   /** `null` where nothing bounds the load or there is no answer. */
   readonly ratings: Ratings | null;
-  readonly load: LoadReport | null;
-  readonly air: AirReport | null;
-  readonly heat: HeatReport | null;
-  readonly notes: readonly NoteRow[];
+  /** Where the air goes and what the tints mean, as a key to the drawing. */
+  readonly key: DrawingKey | null;
   readonly drawing: DrawingModel;
 }
 
 /** Everything that screen, sheet, table file and terminal say about one answered design. */
 export interface Report extends Headline {
+  readonly load: LoadReport | null;
+  readonly air: AirReport | null;
+  readonly heat: HeatReport | null;
+  /** With their sources. */
+  readonly limits: readonly SourcedLimitRow[];
+  readonly notes: readonly NoteRow[];
+  /** What happens without fans; `null` where even that has no answer. */
+  readonly fanStop: FanStopReport;
+  readonly derating: DeratingReport | null;
+  readonly drift: DriftReport | null;
+  readonly pulse: PulseReport | null;
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
   /** How the answer came about and how well its balances close, in a sentence. */
@@ -41,6 +54,13 @@ export interface Report extends Headline {
   readonly methods: readonly MethodRow[];
   readonly sources: readonly SourceRow[];
   readonly assumptions: readonly AssumptionRow[];
+}
+
+export interface DrawingKey {
+  readonly shares: readonly ShareRow[];
+  /** Both ends of the ramp of warmth. */
+  readonly coldest: string;
+  readonly hottest: string;
 }
 
 export interface TitleBlock {
@@ -88,14 +108,17 @@ export interface LimitRow {
   readonly loadFactor: string;
   readonly state: LimitState;
   readonly stateWord: string;
-  readonly source: string;
-  /** Number in `sources`. */
-  readonly footnote: number;
   /** The user has to confirm the limit's value for the case at hand. */
   readonly confirm: boolean;
   readonly part: PartId;
   /** Used share of the limit: 1 is the limit itself; `null` where load does not move it. For bars. */
   readonly used: number | null;
+}
+
+export interface SourcedLimitRow extends LimitRow {
+  readonly source: string;
+  /** Number in `sources`. */
+  readonly footnote: number;
 }
 
 export interface Ratings {
@@ -183,8 +206,22 @@ export interface PassageRow {
   readonly area: string;
 }
 
+export interface FanRow {
+  readonly label: string;
+  readonly count: string;
+  readonly speed: string;
+  /** Through one of them. */
+  readonly flow: string;
+  readonly pressure: string;
+  readonly tone: string;
+  readonly remark: string;
+}
+
 export interface AirReport {
   readonly sentence: string;
+  /** Sound at the listener, in a sentence; empty where no fan turns. */
+  readonly sound: string;
+  readonly fans: readonly FanRow[];
   readonly shares: readonly ShareRow[];
   readonly chart: FanChart | null;
   readonly stages: readonly StageRow[];
@@ -237,6 +274,9 @@ export interface SinkRow {
   readonly resistance: string;
   readonly coefficient: string;
   readonly efficiency: string;
+  /** Sheet that faces the sink, and outside of the box behind it. */
+  readonly facing: string;
+  readonly outside: string;
 }
 
 export interface HeatReport {

@@ -4,3 +4,4 @@ import { lazy } from 'react';
 export const FanCurveChart = lazy(() => import('./FanCurveChart.tsx'));
 export const LadderChart = lazy(() => import('./LadderChart.tsx'));
 export const PositionsChart = lazy(() => import('./PositionsChart.tsx'));
+export const LinesChart = lazy(() => import('./LinesChart.tsx'));

@@ -3,12 +3,12 @@ import styles from './AirKey.module.css';
 
 /** What the ribbons and the tint mean, in words with their numbers. */
 export function AirKey({ report }: { readonly report: Headline }) {
-  const { air, heat, drawing } = report;
+  const { key, drawing } = report;
   return (
     <div className={styles.key}>
-      {air !== null && (
+      {key !== null && (
         <ul aria-label="Streams of air">
-          {air.shares.map(({ kind, label, percent }) => (
+          {key.shares.map(({ kind, label, percent }) => (
             <li key={kind}>
               <span className={styles.swatch} data-kind={kind} aria-hidden="true" />
               <b>{percent}</b> {label}
@@ -16,11 +16,11 @@ export function AirKey({ report }: { readonly report: Headline }) {
           ))}
         </ul>
       )}
-      {heat !== null && (
+      {key !== null && (
         <p className={styles.scale}>
-          <span>{heat.ladder.rungs[0]?.top} room</span>
+          <span>{key.coldest}</span>
           <span className={styles.ramp} aria-hidden="true" />
-          <span>{heat.ladder.limitText}</span>
+          <span>{key.hottest}</span>
         </p>
       )}
       <p>{drawing.caption}</p>

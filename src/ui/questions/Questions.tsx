@@ -1,5 +1,6 @@
 import type { Report } from '../../report/types.ts';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
+import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
 
@@ -9,6 +10,7 @@ export function Questions({ report }: { readonly report: Report }) {
     <>
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
+      <WhatIfTheFanStops report={report} />
       <HowIsItComputed report={report} />
     </>
   );

@@ -1,4 +1,4 @@
-import { ladderTable, positionsTable, sinksTable } from '../../report/tables.ts';
+import { driftTable, ladderTable, positionsTable, sinksTable } from '../../report/tables.ts';
 import type { Report } from '../../report/types.ts';
 import { ChartFrame } from '../charts/ChartFrame.tsx';
 import { LadderChart, PositionsChart } from '../charts/lazy.ts';
@@ -9,7 +9,7 @@ import { TableTwin } from './TableTwin.tsx';
 const question = { id: 'where-do-the-kelvins-go', question: 'Where do the kelvins go?' };
 
 export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
-  const { heat, verdict } = report;
+  const { heat, verdict, drift } = report;
   if (!heat) return <QuestionSection {...question} sentence={verdict.sentence} />;
   return (
     <QuestionSection {...question} sentence={heat.sentence}>
@@ -28,6 +28,13 @@ export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
           <TableTwin table={sinksTable(report)} />
         </div>
       </div>
+      {drift && (
+        <>
+          <h3>What the kelvins do to the resistances</h3>
+          <p>{drift.sentence}</p>
+          <TableTwin table={driftTable(report)} />
+        </>
+      )}
     </QuestionSection>
   );
 }

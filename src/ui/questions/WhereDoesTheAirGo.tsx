@@ -1,5 +1,6 @@
 import {
   curvesTable,
+  fansTable,
   intersectionsTable,
   passagesTable,
   sharesTable,
@@ -30,6 +31,8 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
               <FanCurveChart chart={air.chart} />
             </ChartFrame>
           )}
+          {air.sound !== '' && <p>Sound: {air.sound}</p>}
+          <TableTwin table={fansTable(report)} />
           <TableTwin table={intersectionsTable(report)} />
           <TableTwin table={curvesTable(report)} />
         </div>

@@ -1,0 +1,147 @@
+import type { SystemInput } from '../core/system/input.ts';
+import type { Design } from '../model/design.ts';
+import {
+  type DeratingCurve,
+  deratingOverAltitude,
+  deratingOverAmbient,
+  filmOverSupply,
+} from '../studies/derating.ts';
+import { amount, type Dimension, plain, unitOf } from './format.ts';
+import type { LineChart } from './lineChart.ts';
+import type { UnitSystem } from './types.ts';
+import { roundTicks, temperature, watts } from './words.ts';
+
+/** Rated load over the room, and film over the fan's supply. */
+export interface DeratingReport {
+  readonly sentence: string;
+  readonly overAmbient: LineChart;
+  readonly overAltitude: LineChart;
+  readonly overSupply: LineChart;
+}
+
+const zeroCelsius_K = 273.15;
+const ambients_K = [0, 10, 20, 30, 40, 50, 60].map((celsius) => zeroCelsius_K + celsius);
+const altitudes_m = [0, 1000, 2000, 3000, 4000];
+const supplySteps = 8;
+
+export function deratingReport(design: Design, input: SystemInput, system: UnitSystem): DeratingReport {
+  const ambient = deratingOverAmbient(input, ambients_K);
+  const altitude = deratingOverAltitude(input, altitudes_m);
+  return {
+    sentence: sentenceOf(ambient, altitude, system),
+    overAmbient: wattsChart(
+      'overAmbient',
+      'Rated load over the room',
+      'room',
+      'temperature',
+      ambient,
+      system,
+    ),
+    overAltitude: wattsChart(
+      'overAltitude',
+      'Rated load over altitude',
+      'altitude',
+      'altitude',
+      altitude,
+      system,
+    ),
+    overSupply: supplyChart(design, input, system),
+  };
+}
+
+function sentenceOf(ambient: DeratingCurve, altitude: DeratingCurve, system: UnitSystem): string {
+  const steepest = perTenKelvin(ambient);
+  const sea = altitude.running_W[0];
+  const high = altitude.running_W[altitude.at.indexOf(2000)];
+  const room =
+    steepest === null
+      ? ''
+      : `Every ten kelvin more in the room cost about ${watts(steepest, system)} of the rated load`;
+  const thin =
+    typeof sea === 'number' && typeof high === 'number' && sea > 0
+      ? `${room === '' ? 'T' : '; t'}hin air at 2000${'\u202f'}m leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of it`
+      : '';
+  return room + thin === '' ? '' : `${room}${thin}.`;
+}
+
+/** Mean fall of the rated load over the part of the range where it falls at all. */
+function perTenKelvin({ at, running_W }: DeratingCurve): number | null {
+  const first = running_W.findIndex((power) => typeof power === 'number');
+  const last = running_W.length - 1;
+  const [high, low] = [running_W[first], running_W[last]];
+  if (typeof high !== 'number' || typeof low !== 'number' || !(high > low)) return null;
+  return (10 * (high - low)) / ((at[last] as number) - (at[first] as number));
+}
+
+function wattsChart(
+  id: string,
+  caption: string,
+  xLabel: string,
+  dimension: Dimension,
+  { at, running_W, stopped_W }: DeratingCurve,
+  system: UnitSystem,
+): LineChart {
+  const x = at.map((value) => amount(value, dimension, system));
+  const shown = (power: number | null) => (power === null ? null : amount(power, 'power', system));
+  const lineOf = (powers: readonly (number | null)[]) =>
+    powers.map((power, i) => ({ x: x[i] as number, y: shown(power) }));
+  const most = Math.max(0, ...running_W.map((power) => shown(power) ?? 0));
+  const first = running_W.find((power) => power !== null) ?? 0;
+  const last = running_W.findLast((power) => power !== null) ?? 0;
+  return {
+    id,
+    caption,
+    xLabel,
+    xUnit: unitOf(dimension, system),
+    yUnit: unitOf('power', system),
+    lines: [
+      { key: 'running', label: 'with fan', style: 'solid', points: lineOf(running_W) },
+      { key: 'stopped', label: 'without', style: 'dashed', points: lineOf(stopped_W) },
+    ],
+    levels: [],
+    marks: [],
+    xTicks: roundTicks(x[0] as number, x[x.length - 1] as number),
+    yTicks: roundTicks(0, most),
+    spoken: `${caption}: with the fan from ${watts(first, system)} to ${watts(last, system)} over the range drawn.`,
+  };
+}
+
+function supplyChart(design: Design, input: SystemInput, system: UnitSystem): LineChart {
+  const { rated_V, start_V, supply_V } = design.fan;
+  const low_V = Math.min(start_V, 0.5 * rated_V);
+  const high_V = Math.max(1.1 * rated_V, supply_V);
+  const volts = [
+    ...new Set([
+      ...Array.from({ length: supplySteps + 1 }, (_, i) => low_V + ((high_V - low_V) * i) / supplySteps),
+      Math.max(start_V, low_V),
+    ]),
+  ].sort((a, b) => a - b);
+  const { film_K } = filmOverSupply(input, volts);
+  const show = (T_K: number) => amount(T_K, 'temperature', system);
+  const known = film_K.filter((T_K) => T_K !== null);
+  const limit_K = Math.min(...design.parts.map((part) => part.zeroPowerAt_K));
+  const x = volts.map((value) => amount(value, 'voltage', system));
+  return {
+    id: 'overSupply',
+    caption: 'Hottest film over the fan’s supply',
+    xLabel: 'fan supply',
+    xUnit: unitOf('voltage', system),
+    yUnit: unitOf('temperature', system),
+    lines: [
+      {
+        key: 'film',
+        label: 'film',
+        style: 'solid',
+        points: film_K.map((T_K, i) => ({ x: x[i] as number, y: T_K === null ? null : show(T_K) })),
+      },
+    ],
+    levels: [{ label: 'film limit', y: show(limit_K), style: 'solid' }],
+    marks: [],
+    xTicks: roundTicks(x[0] as number, x[x.length - 1] as number),
+    yTicks: roundTicks(show(design.room.T_K), show(Math.max(limit_K, ...known))),
+    spoken:
+      known.length > 0
+        ? `Hottest film from ${temperature(Math.max(...known), system)} at the lowest supply that turns the fan to ${temperature(Math.min(...known), system)} at the highest.`
+        : 'The fan does not start at any supply drawn.',
+  };
+}

@@ -1,0 +1,61 @@
+import type { Drift } from '../core/system/drift.ts';
+import type { Design } from '../model/design.ts';
+import { duration } from './durations.ts';
+import type { UnitSystem } from './types.ts';
+import { capital, fixed, resistorName, temperature } from './words.ts';
+
+export interface DriftRow {
+  readonly label: string;
+  readonly film: string;
+  readonly drift: string;
+  readonly settled: string;
+}
+
+/** What self-heating does to the resistances, and how long to wait. */
+export interface DriftReport {
+  readonly sentence: string;
+  readonly rows: readonly DriftRow[];
+  /** How close counts as settled. */
+  readonly within: string;
+}
+
+export function driftReport(design: Design, drift: Drift | null, system: UnitSystem): DriftReport | null {
+  if (!drift) return null;
+  const within = ppm(design.limits.settled).replace('+', '');
+  const last = drift.warmUp.points.at(-1);
+  const on = design.positions.flatMap((position, r) => (position.on ? [r] : []));
+  if (on.length === 0 || !last) return null;
+  const rows = drift.each.map((change, r) => ({
+    label: capital(resistorName(r)),
+    film: temperature(last.films_K[r] ?? 0, system),
+    drift: ppm(change),
+    settled: duration(drift.eachSettled_s[r] ?? 0),
+  }));
+  if (drift.whole !== null && drift.wholeSettled_s !== null) {
+    rows.push({
+      label: 'All together',
+      film: '',
+      drift: ppm(drift.whole),
+      settled: duration(drift.wholeSettled_s),
+    });
+  }
+  return { sentence: sentenceOf(drift, on, within), rows, within };
+}
+
+function sentenceOf(drift: Drift, on: readonly number[], within: string): string {
+  if (drift.whole !== null && drift.wholeSettled_s !== null) {
+    return `Self-heating changes the resistance of the whole by ${ppm(drift.whole)}; from a cold start it stays within ${within} of its final value after ${duration(drift.wholeSettled_s)}.`;
+  }
+  const far = on.reduce((most, r) =>
+    Math.abs(drift.each[r] ?? 0) > Math.abs(drift.each[most] ?? 0) ? r : most,
+  );
+  const late = Math.max(...on.map((r) => drift.eachSettled_s[r] ?? 0));
+  return `Self-heating changes ${resistorName(far)} most, by ${ppm(drift.each[far] ?? 0)}; from a cold start all stay within ${within} of their final values after ${duration(late)}.`;
+}
+
+function ppm(share: number): string {
+  const value = share * 1e6;
+  const size = Math.abs(value);
+  const text = fixed(value, size < 10 && size > 0 ? 1 : 0);
+  return `${value > 0 ? '+' : ''}${text}\u202fppm`;
+}

@@ -1,0 +1,257 @@
+import { evaluatePchip, preparePchip } from '../core/solve/pchip.ts';
+import type { LimitKey, Outcome } from '../core/system/outcome.ts';
+import type { Timeline, TimePoint } from '../core/system/timeline.ts';
+import type { Design } from '../model/design.ts';
+import type { FanStop } from '../studies/fanStop.ts';
+import type { RatedLoad } from '../studies/ratedLoad.ts';
+import { duration } from './durations.ts';
+import { amount, unitOf } from './format.ts';
+import type { Level, Line, LineChart, Mark } from './lineChart.ts';
+import type { UnitSystem, VerdictReport } from './types.ts';
+import { verdictReport } from './verdictReport.ts';
+import { limitLabels } from './wording.ts';
+import { counted, listed, roundTicks, temperature, watts } from './words.ts';
+
+/** One of the two ratings of a label. */
+export interface RatingRow {
+  readonly key: 'running' | 'stopped';
+  /** "with fan", "without fan". */
+  readonly label: string;
+  readonly total: string;
+  readonly each: string;
+  readonly boundBy: string;
+  readonly state: VerdictReport['state'];
+  /** The present load judged like that. */
+  readonly word: string;
+}
+
+export interface ReachedRow {
+  readonly key: LimitKey;
+  readonly label: string;
+  readonly time: string;
+}
+
+export interface TimeRow {
+  readonly time: string;
+  readonly cells: readonly string[];
+}
+
+/** What happens when the fans stop, and what the box may carry without them. */
+export interface FanStopReport {
+  readonly sentence: string;
+  /** For a label: both ratings and the time to act, in one sentence. */
+  readonly label: string;
+  readonly ratings: readonly RatingRow[];
+  readonly stopped: VerdictReport;
+  /** Time to the first limit of a part; `null` where none is passed or there is no answer. */
+  readonly act: string | null;
+  readonly reached: readonly ReachedRow[];
+  readonly chart: LineChart | null;
+  readonly heads: readonly string[];
+  readonly times: readonly TimeRow[];
+}
+
+export function fanStopReport(
+  design: Design,
+  outcome: Outcome,
+  study: FanStop,
+  system: UnitSystem,
+): FanStopReport {
+  const { reached, timeline } = study;
+  const stopped = verdictReport(design, study.outcome, system);
+  const running = verdictReport(design, outcome, system);
+  const first = firstToAct(study);
+  const act = first === null ? null : duration(first.time_s);
+  const ratings = [
+    ratingRow('running', study.running, running, system),
+    ratingRow('stopped', study.stopped, stopped, system),
+  ];
+  return {
+    sentence: sentenceOf(study, stopped, system),
+    label: labelOf(study, act, system),
+    ratings,
+    stopped,
+    act,
+    reached: reached.map(({ key, time_s }) => ({
+      key,
+      label: limitLabels[key],
+      time: time_s === null ? 'not reached' : time_s < 0.5 ? 'at once' : duration(time_s),
+    })),
+    chart: timeline ? chartOf(design, study, timeline, system) : null,
+    heads: ['After', ...columns.map(({ label }) => label), 'Air'],
+    times: timeline ? timeRows(timeline, system) : [],
+  };
+}
+
+/** The exhaust is hot at once for want of air; what a maker has time for is a part. */
+function firstToAct({ reached }: FanStop): { key: LimitKey; time_s: number } | null {
+  for (const { key, time_s } of reached) if (key !== 'exhaust' && time_s !== null) return { key, time_s };
+  return null;
+}
+
+function ratingRow(
+  key: RatingRow['key'],
+  rated: RatedLoad | null,
+  verdict: VerdictReport,
+  system: UnitSystem,
+): RatingRow {
+  const on = rated?.each_W.filter((power) => power > 0) ?? [];
+  const most = Math.max(0, ...on);
+  const least = Math.min(most, ...on);
+  const each = most === least ? watts(most, system) : `${watts(least, system)} to ${watts(most, system)}`;
+  return {
+    key,
+    label: key === 'running' ? 'with fan' : 'without fan',
+    total: rated ? watts(rated.total_W, system) : '–',
+    each: rated && rated.total_W > 0 ? each : '–',
+    boundBy: rated ? limitLabels[rated.boundBy].toLowerCase() : '–',
+    state: verdict.state,
+    word: verdict.word,
+  };
+}
+
+function sentenceOf(study: FanStop, stopped: VerdictReport, system: UnitSystem): string {
+  const { outcome, timeline, reached } = study;
+  const without = study.stopped
+    ? ` Without a fan this box may carry ${watts(study.stopped.total_W, system)} in all.`
+    : '';
+  if (!timeline) {
+    return outcome.ok
+      ? `Without fan, the present load ${stopped.word}.${without}`
+      : `Without fan there is no answer: ${stopped.sentence}`;
+  }
+  const passed = reached.flatMap(({ key, time_s }) =>
+    time_s !== null && time_s >= 0.5 ? [`${inWords(key)} after ${duration(time_s)}`] : [],
+  );
+  const already = reached.flatMap(({ key, time_s }) =>
+    time_s !== null && time_s < 0.5 ? [inWords(key)] : [],
+  );
+  const end = outcome.ok
+    ? `; left alone, the hottest film ends at ${temperature(outcome.heat.positions[outcome.heat.hottest]?.film_K ?? 0, system)}`
+    : '; left alone, it grows hotter than anything here bears';
+  if (passed.length + already.length === 0)
+    return `If the fan stops at full load, every limit still holds${end}.${without}`;
+  const atOnce = already.length > 0 ? `${listed(already)} at once` : '';
+  const said = [atOnce, ...passed.slice(0, 3)].filter((text) => text !== '');
+  return `If the fan stops at full load, the box passes ${listed(said)}${end}.${without}`;
+}
+
+function inWords(key: LimitKey): string {
+  return `the limit of ${limitPlaces[key] ?? limitLabels[key].toLowerCase()}`;
+}
+
+const limitPlaces: Readonly<Partial<Record<LimitKey, string>>> = {
+  film: 'the film',
+  derating: 'the derating line',
+  joint: 'the solder joints',
+  bond: 'the bond lines',
+  touch: 'touchable metal',
+  sheet: 'the plastic beside the sinks',
+  wall: 'the outside of the box',
+  exhaust: 'the exhaust air',
+};
+
+function labelOf(study: FanStop, act: string | null, system: UnitSystem): string {
+  const { running, stopped, timeline } = study;
+  if (!running || !stopped) return '';
+  const time = !timeline
+    ? ''
+    : act === null
+      ? ' After a stop of the fan nothing need be done.'
+      : ` After a stop of the fan at the present load: ${act} to act.`;
+  return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
+}
+
+interface Column {
+  readonly key: LimitKey;
+  readonly label: string;
+  readonly at: (point: TimePoint) => number;
+  readonly style: Line['style'];
+}
+
+const columns: readonly Column[] = [
+  { key: 'film', label: 'Film', at: (point) => point.film_K, style: 'solid' },
+  { key: 'bond', label: 'Bond', at: (point) => point.bond_K, style: 'dotted' },
+  { key: 'sheet', label: 'Sink', at: (point) => point.plate_K, style: 'dashed' },
+  { key: 'wall', label: 'Outside', at: (point) => point.outside_K, style: 'dashDot' },
+];
+
+const samples = 72;
+const pair = new Float64Array(2);
+
+function chartOf(design: Design, study: FanStop, timeline: Timeline, system: UnitSystem): LineChart {
+  const { points } = timeline;
+  const last = points[points.length - 1] as TimePoint;
+  const latest_s = study.reached.reduce((most, { time_s }) => Math.max(most, time_s ?? 0), 0);
+  const end_s = Math.min(last.time_s, Math.max(600, 1.3 * latest_s));
+  const show = (T_K: number) => amount(T_K, 'temperature', system);
+  const minutes = (time_s: number) => time_s / 60;
+  const times = points.map(({ time_s }) => time_s);
+  const lines = columns.map(({ key, label, at, style }): Line => {
+    const curve = preparePchip(times, points.map(at));
+    return {
+      key,
+      label: label.toLowerCase(),
+      style,
+      points: Array.from({ length: samples + 1 }, (_, i) => {
+        const time_s = (end_s * i) / samples;
+        evaluatePchip(curve, time_s, pair);
+        return { x: minutes(time_s), y: show(pair[0] as number) };
+      }),
+    };
+  });
+  const limit_K: Readonly<Record<string, number>> = {
+    film: Math.min(...design.parts.map((part) => part.zeroPowerAt_K)),
+    bond: design.bond.serviceLimit_K,
+    sheet: design.box.softening_K,
+    wall: design.limits.wall_K,
+  };
+  const levels = columns.map(({ key, label, style }): Level => {
+    const names: Readonly<Record<string, string>> = { sheet: 'plastic', wall: 'outside' };
+    return { label: `${names[key] ?? label.toLowerCase()} limit`, y: show(limit_K[key] ?? 0), style };
+  });
+  const marks = columns.flatMap(({ key }): Mark[] => {
+    const time_s = study.reached.find((reached) => reached.key === key)?.time_s;
+    return typeof time_s === 'number' && time_s > 0.5 && time_s < end_s
+      ? [{ label: duration(time_s), x: minutes(time_s), y: show(limit_K[key] ?? 0) }]
+      : [];
+  });
+  const low_K = design.room.T_K;
+  const high_K = Math.max(
+    ...points.map((point) => (point.time_s <= end_s ? point.film_K : 0)),
+    limit_K.film ?? 0,
+  );
+  return {
+    id: 'fanStop',
+    caption: 'After the fan stops, at full load',
+    xLabel: 'after the stop',
+    xUnit: 'min',
+    yUnit: unitOf('temperature', system),
+    lines,
+    levels,
+    marks,
+    xTicks: roundTicks(0, minutes(end_s)),
+    yTicks: roundTicks(show(low_K), show(high_K)),
+    spoken: `Temperatures over ${duration(end_s)} after the fan stops. ${marks.length > 0 ? `${counted(marks.length, 'limit is', 'limits are')} passed on the way.` : 'No limit is passed.'} The film ends at ${temperature(last.film_K, system)}.`,
+  };
+}
+
+/** Moments worth a row. */
+const moments_s = [0, 10, 30, 60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400];
+
+function timeRows({ points }: Timeline, system: UnitSystem): TimeRow[] {
+  const last = points[points.length - 1] as TimePoint;
+  const times = points.map(({ time_s }) => time_s);
+  const curves = [...columns.map(({ at }) => at), (point: TimePoint) => point.exhaust_K].map((at) =>
+    preparePchip(times, points.map(at)),
+  );
+  return moments_s
+    .filter((time_s) => time_s <= last.time_s)
+    .map((time_s) => ({
+      time: time_s === 0 ? 'the stop' : duration(time_s),
+      cells: curves.map((curve) => {
+        evaluatePchip(curve, time_s, pair);
+        return temperature(pair[0] as number, system);
+      }),
+    }));
+}

@@ -1,0 +1,28 @@
+import { fanStopTable, ratingsTable, reachedTable } from '../../report/tables.ts';
+import type { Report } from '../../report/types.ts';
+import styles from './columns.module.css';
+import { LinesFigure } from './LinesFigure.tsx';
+import { QuestionSection } from './QuestionSection.tsx';
+import { RatingPair } from './RatingPair.tsx';
+import { TableTwin } from './TableTwin.tsx';
+
+export function WhatIfTheFanStops({ report }: { readonly report: Report }) {
+  const { fanStop } = report;
+  return (
+    <QuestionSection id="what-if-the-fan-stops" question="What if the fan stops?" sentence={fanStop.sentence}>
+      <RatingPair ratings={fanStop.ratings} />
+      <TableTwin table={ratingsTable(report)} />
+      <div className={styles.columns}>
+        {fanStop.chart && (
+          <div>
+            <LinesFigure chart={fanStop.chart} twin={false} />
+            <TableTwin table={fanStopTable(report)} />
+          </div>
+        )}
+        <div>
+          <TableTwin table={reachedTable(report)} open />
+        </div>
+      </div>
+    </QuestionSection>
+  );
+}

@@ -1,0 +1,50 @@
+import { limitsTable, lineChartTable, loadTable } from '../../report/tables.ts';
+import type { Report } from '../../report/types.ts';
+import { ChartFrame } from '../charts/ChartFrame.tsx';
+import { LinesChart } from '../charts/lazy.ts';
+import { LinesFigure } from './LinesFigure.tsx';
+import { TableTwin } from './TableTwin.tsx';
+import styles from './WillItHold.module.css';
+
+/** What stands under the limits and may come a moment later: notes, the load in pulses, derating, tables. */
+export function WillItHoldMore({ report }: { readonly report: Report }) {
+  const { notes, derating, pulse, load } = report;
+  return (
+    <>
+      {notes.length > 0 && (
+        <>
+          <h3 className={styles.small}>Notes</h3>
+          <ul className={styles.notes}>
+            {notes.map((note) => (
+              <li key={note.text} data-severity={note.severity}>
+                <b>{note.severityWord}.</b> {note.text}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {pulse && (
+        <>
+          <p className={styles.more}>{pulse.sentence}</p>
+          <LinesFigure chart={pulse.chart} />
+        </>
+      )}
+      <TableTwin table={limitsTable(report)} />
+      {load && <TableTwin table={loadTable(report)} />}
+      {derating && (
+        <>
+          {derating.sentence !== '' && <p className={styles.more}>{derating.sentence}</p>}
+          <ChartFrame caption={derating.overAmbient.caption}>
+            <LinesChart chart={derating.overAmbient} />
+          </ChartFrame>
+          <TableTwin table={lineChartTable(derating.overAmbient)} />
+          <details className={styles.further}>
+            <summary>Over altitude, and over the fan’s supply</summary>
+            <LinesFigure chart={derating.overAltitude} />
+            <LinesFigure chart={derating.overSupply} />
+          </details>
+        </>
+      )}
+    </>
+  );
+}
