@@ -63,12 +63,13 @@ export function fromRestToFree(curve: Pchip): Pchip {
   const points: Sloped[] = [[0, pair[0] as number, pair[1] as number]];
   let end = x.length - 1;
   while (end > 0 && !((y[end - 1] as number) > 0)) end--;
-  for (let i = 0; i < end; i++)
-    if ((x[i] as number) > 0) points.push([x[i] as number, y[i] as number, slope[i] as number]);
   const free = zeroBetween(curve, Math.max(0, x[end - 1] as number), x[end] as number);
+  for (let i = 0; i < end; i++) {
+    const flow = x[i] as number;
+    if (flow > 1e-7 * free && flow < (1 - 1e-7) * free)
+      points.push([flow, y[i] as number, slope[i] as number]);
+  }
   evaluatePchip(curve, free, pair);
-  const before = points[points.length - 1] as Sloped;
-  if (points.length > 1 && free - before[0] < 1e-9 * free) points.pop();
   points.push([free, 0, pair[1] as number]);
   return pchipOf(points);
 }

@@ -28,9 +28,15 @@ export function fallingCurve(curve: Pchip, { left, right, window_Pa }: Beyond): 
   const { x, y, slope } = curve;
   const last = x.length - 1;
   const end_m3PerS = x[last] as number;
-  const most = end_m3PerS - (y[last] as number) / right;
   const pieces: FallingPiece[] = [
-    { x0: end_m3PerS, x1: most - window_Pa / right, y0: y[last] as number, y1: -window_Pa, m0: right, m1: right },
+    {
+      x0: end_m3PerS,
+      x1: end_m3PerS - (window_Pa + (y[last] as number)) / right,
+      y0: y[last] as number,
+      y1: -window_Pa,
+      m0: right,
+      m1: right,
+    },
   ];
   let from = end_m3PerS;
   let level = y[last] as number;
@@ -58,7 +64,14 @@ export function fallingCurve(curve: Pchip, { left, right, window_Pa }: Beyond): 
     pieces.push(levelPiece(back, from, level));
     from = back;
   }
-  pieces.push({ x0: from + (window_Pa - level) / left, x1: from, y0: window_Pa, y1: level, m0: left, m1: left });
+  pieces.push({
+    x0: from + (window_Pa - level) / left,
+    x1: from,
+    y0: window_Pa,
+    y1: level,
+    m0: left,
+    m1: left,
+  });
   return pieces.reverse();
 }
 

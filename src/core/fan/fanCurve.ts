@@ -26,18 +26,24 @@ export interface FanCurve {
  */
 export function prepareFanCurve(points: readonly FanPoint[]): FanCurve {
   const closed = closeCurve(points);
-  let stallBelow_m3PerS: number | null = null;
-  for (let i = 1; i < closed.length; i++) {
-    const here = closed[i] as FanPoint;
-    if (here.dp_Pa > (closed[i - 1] as FanPoint).dp_Pa) stallBelow_m3PerS = here.flow_m3PerS;
-  }
-  return {
-    curve: preparePchip(
+  return fanCurveOf(
+    preparePchip(
       closed.map((p) => p.flow_m3PerS),
       closed.map((p) => p.dp_Pa),
     ),
-    freeFlow_m3PerS: (closed[closed.length - 1] as FanPoint).flow_m3PerS,
-    shutOff_Pa: (closed[0] as FanPoint).dp_Pa,
+  );
+}
+
+/** What is to be known of a curve that ends at its free delivery. */
+export function fanCurveOf(curve: Pchip): FanCurve {
+  const { x, y } = curve;
+  let stallBelow_m3PerS: number | null = null;
+  for (let i = 1; i < x.length; i++)
+    if ((y[i] as number) > (y[i - 1] as number)) stallBelow_m3PerS = x[i] as number;
+  return {
+    curve,
+    freeFlow_m3PerS: x[x.length - 1] as number,
+    shutOff_Pa: y[0] as number,
     isNonIncreasing: stallBelow_m3PerS === null,
     stallBelow_m3PerS,
   };

@@ -1,6 +1,9 @@
 import { defineCard } from '../card.ts';
 
-/** How far a fan warms the air it moves: all of its electrical watts end there, where its motor stands in the stream. */
+/**
+ * How far a fan warms the air it moves. Where its motor stands in the stream all of its electrical watts end there: those in
+ * the windings at once, those in the air as soon as it comes to rest.
+ */
 export function fanHeatRise_K(
   power_W: number,
   flow_m3PerS: number,

@@ -32,13 +32,3 @@ export function airPower_W(flow_m3PerS: number, dp_Pa: number): number {
 export function fanEfficiency(flow_m3PerS: number, dp_Pa: number, power_W: number): number {
   return power_W > 0 ? airPower_W(flow_m3PerS, dp_Pa) / power_W : 0;
 }
-
-/** Warming of the air by a fan whose motor sits in the stream: all its electrical power stays there. */
-export function fanRise_K(
-  power_W: number,
-  flow_m3PerS: number,
-  rho_kgPerM3: number,
-  cp_JPerKgK: number,
-): number {
-  return power_W / (rho_kgPerM3 * flow_m3PerS * cp_JPerKgK);
-}

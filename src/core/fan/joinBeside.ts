@@ -1,8 +1,11 @@
 import type { Pchip } from '../solve/pchip.ts';
 import { crossingAt, type FallingCurve, pressureOnPiece } from './fallingCurve.ts';
 
-/** Levels of pressure that a piece of a curve between two of its points is divided by. */
-const divisions = 6;
+/** How far a cubic between two knots may be off at its middle, as a share of the highest pressure. */
+const closeEnough = 1e-5;
+
+/** Halvings of the stretch between two points of the curves. */
+const mostHalvings = 8;
 
 interface Knot {
   flow: number;
@@ -13,11 +16,18 @@ interface Knot {
 
 /**
  * Fans side by side as one curve from `ceiling_Pa` down to `floor_Pa`: at every pressure their flows add. Joined at the
- * pressures of all their points and some between, with the slopes that the curves have there, so that the cubics between
- * stay close; a bend of one curve is a bend of the joined one.
+ * pressures of all their points, with the slopes that the curves have there, and at as many between as a close curve needs.
+ * A bend of one curve is a bend of the joined one.
  */
 export function joinBeside(curves: readonly FallingCurve[], ceiling_Pa: number, floor_Pa: number): Pchip {
-  const knots = levelsOf(curves, ceiling_Pa, floor_Pa).flatMap((dp_Pa) => knotsAt(curves, dp_Pa));
+  const slack_Pa = closeEnough * (ceiling_Pa - floor_Pa);
+  const knots: Knot[] = [];
+  for (const dp_Pa of levelsOf(curves, ceiling_Pa, floor_Pa)) {
+    const here = knotsAt(curves, dp_Pa);
+    const before = knots[knots.length - 1];
+    if (before) knots.push(...knotsBetween(curves, before, here[0] as Knot, slack_Pa, mostHalvings));
+    knots.push(...here);
+  }
   const span = (knots[knots.length - 1] as Knot).flow - (knots[0] as Knot).flow;
   const apart = 1e-6 * span;
   const kept: Knot[] = [];
@@ -29,20 +39,43 @@ export function joinBeside(curves: readonly FallingCurve[], ceiling_Pa: number, 
   return gentle(kept.flatMap((knot) => withoutBend(knot, 0.25 * apart)));
 }
 
+/** Pressures at which some curve has a point, falling. */
 function levelsOf(curves: readonly FallingCurve[], ceiling_Pa: number, floor_Pa: number): number[] {
-  const levels = new Set([ceiling_Pa, floor_Pa]);
-  const add = (dp_Pa: number) => {
-    if (dp_Pa < ceiling_Pa && dp_Pa > floor_Pa) levels.add(dp_Pa);
+  const levels = new Set([ceiling_Pa, floor_Pa, 0]);
+  for (const curve of curves) for (const { y0 } of curve) levels.add(y0);
+  return Array.from(levels)
+    .filter((dp_Pa) => dp_Pa <= ceiling_Pa && dp_Pa >= floor_Pa)
+    .sort((a, b) => b - a);
+}
+
+/** Knots that the cubic from one knot to another needs for being close, by halves. */
+function knotsBetween(
+  curves: readonly FallingCurve[],
+  from: Knot,
+  to: Knot,
+  slack_Pa: number,
+  halvings: number,
+): Knot[] {
+  const cubic = {
+    x0: from.flow,
+    x1: to.flow,
+    y0: from.dp_Pa,
+    y1: to.dp_Pa,
+    m0: from.below,
+    m1: to.above,
   };
-  add(0);
-  for (const curve of curves) {
-    for (const piece of curve) {
-      add(piece.y0);
-      if (piece.y0 > piece.y1)
-        for (let i = 1; i < divisions; i++) add(pressureOnPiece(piece, i / divisions));
-    }
-  }
-  return Array.from(levels).sort((a, b) => b - a);
+  const h = to.flow - from.flow;
+  if (halvings === 0 || !(h > 0)) return [];
+  const middle_Pa = pressureOnPiece(cubic, 0.5);
+  if (!(middle_Pa < from.dp_Pa && middle_Pa > to.dp_Pa)) return [];
+  const [middle] = knotsAt(curves, middle_Pa) as [Knot];
+  const off_Pa = pressureOnPiece(cubic, (middle.flow - from.flow) / h) - middle_Pa;
+  if (Math.abs(off_Pa) < slack_Pa) return [];
+  return [
+    ...knotsBetween(curves, from, middle, slack_Pa, halvings - 1),
+    middle,
+    ...knotsBetween(curves, middle, to, slack_Pa, halvings - 1),
+  ];
 }
 
 /** One knot, or two where some curve is level at this pressure. */
@@ -78,12 +111,13 @@ function withoutBend({ flow, dp_Pa, above, below }: Knot, aside: number): Sloped
   ];
 }
 
-/** Slopes of at most three chords, so that no cubic between two knots swings beyond them. */
+/** Never rising, with slopes of at most three chords, so that no cubic between two knots swings beyond them. */
 function gentle(knots: readonly Sloped[]): Pchip {
   const x = Float64Array.from(knots, ([flow]) => flow);
   const y = Float64Array.from(knots, ([, dp_Pa]) => dp_Pa);
   const slope = Float64Array.from(knots, ([, , own]) => own);
   for (let i = 0; i + 1 < knots.length; i++) {
+    y[i + 1] = Math.min(y[i + 1] as number, y[i] as number);
     const chord = ((y[i + 1] as number) - (y[i] as number)) / ((x[i + 1] as number) - (x[i] as number));
     const steepest = Math.min(0, 3 * chord);
     slope[i] = Math.max(slope[i] as number, steepest);

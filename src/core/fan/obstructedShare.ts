@@ -13,7 +13,10 @@ export const card = defineCard({
   title: 'A wall close to a fan',
   equation: 'loss of flow up to 0.3·(1 − s/D) for a space s below one diameter D',
   result: { name: 'share of the flow', unit: '1' },
-  source: { key: 'commonPractice', where: '10 to 30 % within one diameter' },
+  source: {
+    key: 'commonPractice',
+    where: '10 to 30 % within one diameter, from memory; told as a warning, not counted',
+  },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.5, from: 'memory' },

@@ -1,11 +1,22 @@
 import { defineCard } from '../card.ts';
 
-/** Speed of a direct-current fan over its rated speed: in proportion to its voltage, and none below the voltage it starts at. */
+/** Slower than this share of rated speed a fan stands still, whatever its voltage. */
+const leastSpeed = 1e-3;
+
+/**
+ * Speed of a direct-current fan over its rated speed: in proportion to its voltage, and none below the voltage it starts at.
+ * Real fans stray by about 5 % between half and full voltage.
+ */
 export function speedAtVoltage(supply_V: number, rated_V: number, start_V: number): number {
-  return supply_V < start_V ? 0 : supply_V / rated_V;
+  const ratio = supply_V / rated_V;
+  return supply_V < start_V || ratio < leastSpeed ? 0 : ratio;
 }
 
-/** The same with its supply sagging and its bearings worn. @param sag, speedLoss shares of voltage and of speed */
+/**
+ * The same for a supply that sags and a fan that has aged.
+ * @param sag share of its voltage that the supply loses; with it the fan may fail to start
+ * @param speedLoss share of its speed that the fan has lost
+ */
 export function speedOf(
   supply_V: number,
   rated_V: number,
@@ -21,7 +32,7 @@ export const card = defineCard({
   title: 'Fan speed over its voltage and age',
   equation: 'n/n_rated = (1 − loss)·V·(1 − sag)/V_rated, nil below the start voltage',
   result: { name: 'speed over rated speed', unit: '1' },
-  source: { key: 'commonPractice', where: 'small direct-current fans' },
+  source: { key: 'commonPractice', where: 'small direct-current fans, ±5 % between half and full voltage' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.05, from: 'common practice' },

@@ -1,6 +1,9 @@
 import { defineCard } from '../card.ts';
 
-/** Pressure that a fan takes while it stands still, on the velocity between hub and rim. A blade at rest is a coarse grid. */
+/**
+ * Pressure that a fan takes while it stands still, on the velocity between hub and rim, either way. Blades at rest are a coarse
+ * grid set askew; how many velocity heads they take nobody states, and fans differ widely.
+ */
 export function standingDrop_Pa(loss: number, velocity_mPerS: number, rho_kgPerM3: number): number {
   return 0.5 * rho_kgPerM3 * loss * velocity_mPerS * Math.abs(velocity_mPerS);
 }

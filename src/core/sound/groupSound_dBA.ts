@@ -12,7 +12,10 @@ export interface SoundSource {
   readonly count: number;
 }
 
-/** Level of all fans at the listener: each at its speed, over its distance, energies added. */
+/**
+ * Level of all fans at the listener: each at its speed, from the distance of its data sheet to the listener's, energies added.
+ * Their being apart counts for nothing, nor does the box around them. Silence is 0 dB here.
+ */
 export function groupSound_dBA(sources: readonly SoundSource[], listening_m: number): number {
   return soundSum_dBA(
     sources.flatMap(({ sound_dBA, soundAt_m, speedRatio, count }) => {

@@ -176,7 +176,7 @@ function describeSink(work: Work, s: number): SinkOutcome | null {
   const airMean_K = nodeTemperature_K(work, nodes.air);
   const heat_W = (G_WPerK[nodes.carry] as number) * (rise_K[nodes.air] as number);
   const massFlow = work.flow.massFlow[work.path.finLink[s] as number] as number;
-  const carry = Math.max(Math.abs(massFlow), 1e-15) * work.cp_JPerKgK;
+  const carry = state.leaving_kgPerS * work.cp_JPerKgK;
   // A plate that is as warm as the air gives no heat to judge by: the two conductances in series say the same.
   const series = 1 / (state.plateToAir_WPerK * state.plates) + 1 / state.carry_WPerK;
   return {

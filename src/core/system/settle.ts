@@ -8,7 +8,7 @@ import { bracketedFlow_m3PerS } from './operatingPoints.ts';
 import type { Unsolved } from './outcome.ts';
 import { restingWall_K, type ShellHeat, updateShell } from './shell.ts';
 import { updateSinkHeat } from './sinkHeat.ts';
-import { spreadAir, type Work } from './work.ts';
+import { leavingShare, spreadAir, type Work } from './work.ts';
 
 /** Temperatures may still move by this much when the coupling stops, as the last two changes foretell. */
 const tolerance_K = 1e-9;
@@ -20,6 +20,8 @@ const stoppedTolerance_K = 1e-7;
  */
 const flowTolerance = 1e-8;
 const mostIterations = 60;
+const mostStoppedIterations = 240;
+const mostGentlePasses = 300;
 const mostPasses = 80;
 const notConverged: Unsolved = { ok: false, reason: 'notConverged', details: {} };
 /** Beyond this nothing here is a fan box any more, and the relations for air mean nothing. */
@@ -35,7 +37,9 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
   updateAir(work);
   const first = solveNetwork(work.path, work.flow, -1, 1e-2);
   const quick = first.converged ? settleTogether(work) : notConverged;
-  return quick?.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : quick;
+  if (quick?.reason !== 'notConverged') return quick;
+  const gentle = settleGently(work, start_kgPerS);
+  return gentle?.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : gentle;
 }
 
 /**
@@ -44,8 +48,32 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
  */
 export function settleStopped(work: Work): Unsolved | null {
   spreadAir(work);
-  firstFlows(work, draughtFlow_kgPerS(work));
-  return settleTogether(work);
+  const start_kgPerS = draughtFlow_kgPerS(work);
+  firstFlows(work, start_kgPerS);
+  const quick = settleTogether(work);
+  return quick?.reason === 'notConverged' ? settleGently(work, start_kgPerS) : quick;
+}
+
+/**
+ * Where draughts among the passages keep answering each other: flows at the air as it is, heat at those flows, the air a part
+ * of the way there.
+ */
+function settleGently(work: Work, start_kgPerS: number): Unsolved | null {
+  firstFlows(work, start_kgPerS);
+  work.answers = false;
+  for (let pass = 1; pass <= mostGentlePasses; pass++) {
+    work.iterations = pass;
+    const moved_K = heatStep(work);
+    if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
+    if (hottest_K(work) > hottestMeaningful_K)
+      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    const share = pass < 100 ? 0.3 : 0.1;
+    updateAir(work, share);
+    work.moved_K = moved_K / share;
+    if (pass > 3 && work.moved_K < 1e-6 * (1 + hottestRise_K(work))) return null;
+    if (!solveNetwork(work.path, work.flow, -1, 1e-9).converged) return notConverged;
+  }
+  return notConverged;
 }
 
 /** Flows that the warmth in `work` drives as it is, with the fans at a stand: where time begins to run. */
@@ -60,9 +88,10 @@ export function draughtStart(work: Work): void {
 /** From the flows that stand in `work`. */
 function settleTogether(work: Work): Unsolved | null {
   const enough_K = work.path.fans ? tolerance_K : stoppedTolerance_K;
+  const most = work.path.fans ? mostIterations : mostStoppedIterations;
   let before_K = Number.POSITIVE_INFINITY;
   let flowChange = 1;
-  for (let iteration = 1; iteration <= mostIterations; iteration++) {
+  for (let iteration = 1; iteration <= most; iteration++) {
     work.iterations = iteration;
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
@@ -72,7 +101,7 @@ function settleTogether(work: Work): Unsolved | null {
     work.moved_K = remaining_K(moved_K, before_K);
     if (work.moved_K < enough_K && flowChange * Math.min(1, hottestRise_K(work)) < flowTolerance) return null;
     before_K = moved_K;
-    const relax = iteration > 25 ? 0.5 : 1;
+    const relax = iteration % 50 > 25 ? 0.5 : 1;
     flowChange = gradientStep(work.path, work.flow, -1, relax) / (largestFlow(work.flow) + 1e-15);
     if (!Number.isFinite(flowChange)) return notConverged;
   }
@@ -193,6 +222,7 @@ export function setConductances(work: Work, restful: boolean): void {
   work.plenum_K = input.room.T_K + work.fan_W / (Math.max(fanFlow, 1e-15) * work.cp_JPerKgK);
   work.entering_K = work.reversed ? input.room.T_K : work.plenum_K;
   const roomRise_K = input.room.T_K - work.entering_K;
+  const forward = leavingShare(work);
 
   for (let s = 0; s < heat.sinks.length; s++) {
     const nodes = heat.sinks[s];
@@ -204,6 +234,7 @@ export function setConductances(work: Work, restful: boolean): void {
       bank,
       sink,
       q,
+      Math.max(q * forward, 1e-15),
       work.inSink[s] as AirProperties,
       work.cp_JPerKgK,
       factors.channelHeat,
@@ -212,7 +243,7 @@ export function setConductances(work: Work, restful: boolean): void {
     if (nodes.afterAir >= 0) G_WPerK[nodes.afterAir] = state.plateToAir_WPerK;
     if (nodes.across >= 0) G_WPerK[nodes.across] = state.across_WPerK;
     G_WPerK[nodes.carry] = state.carry_WPerK;
-    setShell(work, s, nodes, roomRise_K, restful);
+    setShell(work, s, nodes, roomRise_K, forward, restful);
   }
   for (let r = 0; r < heat.positions.length; r++) {
     const nodes = heat.positions[r] as (typeof heat.positions)[number];
@@ -228,6 +259,7 @@ function setShell(
   s: number,
   { before, after, across }: SinkPath,
   roomRise_K: number,
+  forward: number,
   restful: boolean,
 ): void {
   const shell = work.heat.shells[s];
@@ -235,7 +267,7 @@ function setShell(
   if (!shell || !state) return;
   const { G_WPerK, rise_K, power_W } = work.heat.network;
   const rise = plateRise_K(work, before, after);
-  const gapFlow = gapFlow_kgPerS(work, s);
+  const gapFlow = gapFlow_kgPerS(work, s) * forward;
   updateShell(state, shell.faces, work, rise, rise_K[shell.wall] as number, gapFlow);
   if (restful) {
     // A wall at rest follows its sink: where it is not there yet, the second look hardly moves any more.
@@ -333,12 +365,14 @@ export function updateAir(work: Work, share = 1): void {
   }
   work.carried_W = carried_W;
   work.shell_W = shell_W;
-  work.gap_K = work.entering_K + gapRise / gapArea_m2;
+  const gap_K = work.entering_K + (gapArea_m2 > 0 ? gapRise / gapArea_m2 : 0);
+  work.gap_K += share * (gap_K - work.gap_K);
   const hottest_K = Math.min(work.entering_K + hottestRise_K(work), 2 * hottestMeaningful_K);
-  work.exhaust_K = Math.min(
+  const exhaust_K = Math.min(
     hottest_K,
     work.entering_K + carried_W / (Math.max(Math.abs(fanFlow), 1e-15) * work.cp_JPerKgK),
   );
+  work.exhaust_K += share * (exhaust_K - work.exhaust_K);
   airProperties(work.plenum, work.plenum_K, p_Pa, moist);
   airProperties(work.gap, Math.min(work.gap_K, hottest_K), p_Pa, moist);
   airProperties(work.exhaust, work.exhaust_K, p_Pa, moist);

@@ -128,7 +128,7 @@ export function updateShell(
   around: ShellSurroundings,
   plateRise_K: number,
   wallRise_K: number,
-  gapMassFlow_kgPerS: number,
+  gapLeaving_kgPerS: number,
 ): void {
   const { room, input, entering_K } = around;
   const { box, sink, factors } = input;
@@ -137,10 +137,9 @@ export function updateShell(
   const wall_K = entering_K + wallRise_K;
   heat.toGap_WPerK = narrowGap_WPerM2K(room.k_WPerMK, 1) * faces.areaOverGap_m;
   heat.radiation_WPerK = faces.area_m2 * radiationCoefficient_WPerM2K(faces.facing, plate_K, wall_K);
-  // Air that runs back down the gap comes from above, warm already: it is not counted on.
   heat.carry_WPerK = sinkAirConductance_WPerK(
     2 * heat.toGap_WPerK,
-    Math.max(0, gapMassFlow_kgPerS) * around.cp_JPerKgK,
+    Math.max(0, gapLeaving_kgPerS) * around.cp_JPerKgK,
   );
   const up = radiationCoefficient_WPerM2K(1, plate_K, room_K);
   const upTangent = radiationCoefficient_WPerM2K(1, plate_K, plate_K);

@@ -10,6 +10,8 @@ export interface SinkHeat {
   readonly channel: NusseltChannel;
   readonly plates: number;
   velocity_mPerS: number;
+  /** Of its air, what leaves the box in the end instead of going round in it. */
+  leaving_kgPerS: number;
   reynolds: number;
   h_WPerM2K: number;
   /** Of a fin seen from one plate: heat taken over heat taken by a fin that is as hot as its root all over. */
@@ -27,6 +29,7 @@ export function createSinkHeat(bank: BankGeometry, channel: NusseltChannel, s: n
     channel,
     plates: Number(bank.plateBefore[s]) + Number(bank.plateAfter[s]),
     velocity_mPerS: 0,
+    leaving_kgPerS: 0,
     reynolds: 0,
     h_WPerM2K: 0,
     finEfficiency: 1,
@@ -48,6 +51,7 @@ export function updateSinkHeat(
   bank: BankGeometry,
   sink: SinkInput,
   massFlow_kgPerS: number,
+  leaving_kgPerS: number,
   air: AirProperties,
   cp_JPerKgK: number,
   heatFactor: number,
@@ -64,11 +68,12 @@ export function updateSinkHeat(
   const onFins = fin[0] as number;
   const perPlate = channels * (b * L * h + onFins);
   state.velocity_mPerS = v;
+  state.leaving_kgPerS = leaving_kgPerS;
   state.reynolds = reynolds;
   state.h_WPerM2K = h;
   state.finEfficiency = (onFins * state.plates) / (2 * h * H * L);
   state.plateToAir_WPerK = perPlate;
   state.across_WPerK = state.plates === 2 ? channels * (fin[1] as number) : 0;
-  state.carry_WPerK = sinkAirConductance_WPerK(perPlate * state.plates, flow * cp_JPerKgK);
+  state.carry_WPerK = sinkAirConductance_WPerK(perPlate * state.plates, leaving_kgPerS * cp_JPerKgK);
   state.plateH_WPerM2K = perPlate / (sink.width_m * L);
 }

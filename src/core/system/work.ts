@@ -130,6 +130,8 @@ export function spreadAir(work: Work): void {
   const links = work.path.links;
   const given_W = work.carried_W + work.shell_W;
   const cools = !work.answers ? 0 : given_W > 0 ? work.carried_W / given_W : 1;
+  // What goes round inside the box takes its warmth with it, whatever its flow.
+  const within = Math.abs(leavingShare(work));
   for (let i = 0; i < links.length; i++) {
     const link = links[i] as (typeof links)[number];
     const air = airOf(work, link.air);
@@ -149,8 +151,24 @@ export function spreadAir(work: Work): void {
     }
     const cold = work.room.T_K / air.T_K;
     const thinner = gain * q > 0 ? (cold * gain) / q : 0;
-    fade[i] = cools * (thinner - (thickens * (1 - cold) * (drop[i] as number)) / q);
+    fade[i] =
+      cools * (link.passage ? within : 1) * (thinner - (thickens * (1 - cold) * (drop[i] as number)) / q);
   }
+}
+
+/**
+ * Air that goes round inside the box, up one passage and down another, carries nothing away: of every stream that goes the
+ * way of the whole, this share counts, and of one against it nothing. Negative where the whole goes down.
+ */
+export function leavingShare({ path, flow }: Work): number {
+  const whole = flow.massFlow[path.fanLink] as number;
+  const way = whole < 0 ? -1 : 1;
+  let sum = 0;
+  for (let i = 0; i < path.links.length; i++) {
+    if ((path.links[i] as (typeof path.links)[number]).passage === null) continue;
+    sum += Math.max(0, way * (flow.massFlow[i] as number));
+  }
+  return sum > 0 ? way * Math.min(1, Math.abs(whole) / sum) : way;
 }
 
 function airOf(work: Work, where: LinkAir): AirProperties {
