@@ -34,7 +34,7 @@ export function toCore(design: Design): SystemInput {
     hasLastSink: sink.last,
     bond: { ...bond, k_WPerMK: bond.sheetK_WPerMK * bond.designShare },
     secondFace: design.secondFace,
-    fan: { ...design.fan, others: design.moreFans, outletSpace_m: plenum.neckLength_m + box.length_m, },
+    fan: { ...design.fan, others: design.moreFans, outletSpace_m: plenum.neckLength_m + box.length_m },
     inlet: { guard: grilleOf(inlet.guard, inlet.guardBlocked), filter: filterOf(inlet) },
     plenum: { height_m: plenum.height_m, neckAngle_rad: plenum.neckAngle_rad, length_m: box.length_m },
     baffle: baffle.fitted ? closeGaps(baffle) : null,

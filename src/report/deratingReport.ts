@@ -6,7 +6,7 @@ import {
   deratingOverAmbient,
   filmOverSupply,
 } from '../studies/derating.ts';
-import { amount, type Dimension, plain, unitOf } from './format.ts';
+import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
 import type { LineChart } from './lineChart.ts';
 import type { UnitSystem } from './types.ts';
 import { roundTicks, temperature, watts } from './words.ts';
@@ -59,7 +59,7 @@ function sentenceOf(ambient: DeratingCurve, altitude: DeratingCurve, system: Uni
       : `Every ten kelvin more in the room cost about ${watts(steepest, system)} of the rated load`;
   const thin =
     typeof sea === 'number' && typeof high === 'number' && sea > 0
-      ? `${room === '' ? 'T' : '; t'}hin air at 2000${'\u202f'}m leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of it`
+      ? `${room === '' ? 'T' : '; t'}hin air at ${quantity(2000, 'altitude', system)} leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of it`
       : '';
   return room + thin === '' ? '' : `${room}${thin}.`;
 }

@@ -47,7 +47,7 @@ function nameOf(part: PartId, design: Design, system: UnitSystem): string {
   const names: Partial<Record<PartId, string>> = {
     filter: 'Filter',
     guard: `Inlet guard, ${Math.round(inlet.guard.freeShare * 100)} % free`,
-    fan: `Fan, ${length(fan.size_m)} frame, ${quantity(fan.supply_V, 'voltage', system)}`,
+    fan: `${fansWord(design)}, ${length(fan.size_m)} frame, ${quantity(fan.supply_V, 'voltage', system)}`,
     neck: `Neck-down, ${length(plenum.neckLength_m)} long`,
     plenum: `Plenum, ${length(plenum.height_m)} high`,
     baffle: `Baffle, side clearance ${length(baffle.sideClearance_m)}`,
@@ -59,4 +59,9 @@ function nameOf(part: PartId, design: Design, system: UnitSystem): string {
     outlet: `Outlet grille, ${Math.round(outlet.freeShare * 100)} % free`,
   };
   return names[part] ?? part;
+}
+
+function fansWord({ fan, moreFans }: Design): string {
+  const count = fan.sideBySide * fan.inARow + moreFans.length;
+  return count === 1 ? 'Fan' : `${count} fans`;
 }

@@ -7,7 +7,7 @@ import type { RatedLoad } from '../studies/ratedLoad.ts';
 import { duration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
-import type { UnitSystem, VerdictReport } from './types.ts';
+import type { Figure, UnitSystem, VerdictReport } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
 import { counted, listed, roundTicks, temperature, watts } from './words.ts';
@@ -41,6 +41,8 @@ export interface FanStopReport {
   readonly sentence: string;
   /** For a label: both ratings and the time to act, in one sentence. */
   readonly label: string;
+  /** The same as figures of a sheet. */
+  readonly figures: readonly Figure[];
   readonly ratings: readonly RatingRow[];
   readonly stopped: VerdictReport;
   /** Time to the first limit of a part; `null` where none is passed or there is no answer. */
@@ -69,6 +71,7 @@ export function fanStopReport(
   return {
     sentence: sentenceOf(study, stopped, system),
     label: labelOf(study, act, system),
+    figures: figuresOf(ratings, timeline !== null, act),
     ratings,
     stopped,
     act,
@@ -160,6 +163,13 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
       ? ' After a stop of the fan nothing need be done.'
       : ` After a stop of the fan at the present load: ${act} to act.`;
   return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
+}
+
+function figuresOf(ratings: readonly RatingRow[], isTimed: boolean, act: string | null): Figure[] {
+  return [
+    ...ratings.map(({ key, label, total }) => ({ key, label: `rated ${label}`, value: total })),
+    ...(isTimed ? [{ key: 'act', label: 'to act if it stops', value: act ?? 'no hurry' }] : []),
+  ];
 }
 
 interface Column {

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FanPoint, fanCurveProblem, prepareFanCurve } from '../../src/core/fan/fanCurve.ts';
-import { fanGroupPressure } from '../../src/core/fan/fanGroupPressure.ts';
+import { type FanGroup, type FanMember, prepareFanGroup } from '../../src/core/fan/fanGroup.ts';
 import { scaleFanDuty } from '../../src/core/fan/fanLaws.ts';
 import { fanPressure } from '../../src/core/fan/fanPressure.ts';
 import { findOperatingPoints } from '../../src/core/fan/findOperatingPoints.ts';
+import { hysteresis } from '../../src/core/fan/hysteresis.ts';
 import { stallZones } from '../../src/core/fan/stallZones.ts';
+import { evaluatePchip } from '../../src/core/solve/pchip.ts';
 
 const runs = { seed: 20261125, numRuns: 300 };
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -50,6 +52,84 @@ function pressure(
   const out = new Float64Array(2);
   fanPressure(prepareFanCurve(points), flow, speed, rho, out);
   return [out[0] as number, out[1] as number];
+}
+
+function alone(points: readonly FanPoint[]): FanMember {
+  return {
+    curve: prepareFanCurve(points),
+    speedRatio: 1,
+    sideBySide: 1,
+    inARow: 1,
+    place: 'first',
+    standing: { loss: 8, area_m2: 1e-3 },
+  };
+}
+
+const speed = between(0.3, 1.3);
+
+const memberOf = (
+  points: fc.Arbitrary<FanPoint[]>,
+  place: fc.Arbitrary<FanMember['place']>,
+  speedRatio: fc.Arbitrary<number>,
+): fc.Arbitrary<FanMember> =>
+  fc.record({
+    curve: points.map(prepareFanCurve),
+    speedRatio,
+    sideBySide: fc.integer({ min: 1, max: 4 }),
+    inARow: fc.integer({ min: 1, max: 3 }),
+    place,
+    standing: fc.record({ loss: between(0, 200), area_m2: between(1e-5, 1e-2) }),
+  });
+
+/** Any group with a fan that turns: kinds, dips, stands and places as they come. */
+const anyGroup = fc
+  .tuple(
+    memberOf(fc.oneof(falling, wavy), fc.constant('first'), between(1e-3, 1.3)),
+    fc.array(
+      memberOf(
+        fc.oneof(falling, wavy),
+        fc.constantFrom('beside', 'behind'),
+        fc.oneof(fc.constant(0), between(1e-3, 1.3)),
+      ),
+      { maxLength: 4 },
+    ),
+    fc.nat(),
+  )
+  .map(([first, others, turn]) => {
+    // Which of them comes first is left to chance, so that one that stands still may.
+    const members = [first, ...others];
+    const order = members.map((_, i) => members[(i + turn) % members.length] as FanMember);
+    return order.map(
+      (member, i): FanMember =>
+        i === 0
+          ? { ...member, place: 'first' }
+          : { ...member, place: member.place === 'first' ? 'beside' : member.place },
+    );
+  });
+
+/** The kinds of one group that all turn side by side, on curves that only fall. */
+const fallingSideBySide = fc
+  .array(memberOf(falling, fc.constant('beside'), speed), { minLength: 2, maxLength: 4 })
+  .map((members) =>
+    members.map((member, i): FanMember => (i === 0 ? { ...member, place: 'first' } : member)),
+  );
+
+const isBeside = ({ place }: FanMember) => place !== 'behind';
+
+function groupPressure({ curve }: FanGroup, flow: number): number {
+  const out = new Float64Array(2);
+  evaluatePchip(curve.curve, flow, out);
+  return out[0] as number;
+}
+
+/** Most flow at which a group and a box of a·Q² Pa agree. */
+function meet(group: FanGroup, a: number): number {
+  const points = findOperatingPoints(
+    (q) => groupPressure(group, q),
+    (q) => a * q * q,
+    group.curve.freeFlow_m3PerS,
+  );
+  return hysteresis(points)?.fromFreeDelivery.flow_m3PerS ?? 0;
 }
 
 describe('laws of fans', () => {
@@ -145,20 +225,155 @@ describe('laws of fans', () => {
       fc.property(falling, between(0.05, 20), fc.boolean(), (points, steepness, row) => {
         const fan = prepareFanCurve(points);
         const a = (steepness * fan.shutOff_Pa) / fan.freeFlow_m3PerS ** 2;
-        const out = new Float64Array(2);
-        const flow = (sideBySide: number, inARow: number) => {
-          const group = (q: number) => {
-            fanGroupPressure(fan, { sideBySide, inARow }, q, 1, 1.2, out);
-            return out[0] as number;
-          };
-          return (
-            findOperatingPoints(group, (q) => a * q * q, fan.freeFlow_m3PerS * sideBySide)[0]?.flow_m3PerS ??
-            0
-          );
-        };
+        const flow = (sideBySide: number, inARow: number) =>
+          meet(prepareFanGroup([{ ...alone(points), sideBySide, inARow }]), a);
         expect(row ? flow(1, 2) : flow(2, 1)).toBeGreaterThanOrEqual(flow(1, 1) * (1 - 1e-9));
       }),
       { ...runs, numRuns: 100 },
+    );
+  });
+});
+
+describe('laws of groups of fans', () => {
+  test('any group is a curve from rest to its free delivery, all numbers finite, monotone between its points', () => {
+    fc.assert(
+      fc.property(anyGroup, (members) => {
+        const group = prepareFanGroup(members);
+        const { x, y, slope } = group.curve.curve;
+        for (const values of [x, y, slope])
+          for (const value of values) expect(Number.isFinite(value)).toBe(true);
+        expect(group.curve.shutOff_Pa).toBeGreaterThan(0);
+        expect(group.curve.freeFlow_m3PerS).toBeGreaterThan(0);
+        for (let i = 1; i < x.length; i++) {
+          const [left, right] = [x[i - 1] as number, x[i] as number];
+          const rises = (y[i] as number) > (y[i - 1] as number);
+          expect(right).toBeGreaterThan(left);
+          let before = y[i - 1] as number;
+          for (let k = 1; k <= 8; k++) {
+            const here = groupPressure(group, left + ((right - left) * k) / 8);
+            expect(rises ? here - before : before - here).toBeGreaterThan(-1e-9 * group.curve.shutOff_Pa);
+            before = here;
+          }
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('shares add up to the flow, and the pressures of shares to that of the group', () => {
+    fc.assert(
+      fc.property(anyGroup, between(0, 1), between(0.6, 1.3), (members, part, rho) => {
+        const group = prepareFanGroup(members);
+        const flow = part * group.curve.freeFlow_m3PerS;
+        const shares = group.shares(flow, rho);
+        let throughFront = 0;
+        let behind_Pa = 0;
+        let front_Pa = 0;
+        members.forEach((member, i) => {
+          const { flow_m3PerS, dp_Pa } = shares[i] as (typeof shares)[number];
+          if (i === 0 || isBeside(member)) {
+            throughFront += flow_m3PerS * member.sideBySide;
+            front_Pa = dp_Pa * member.inARow;
+          } else {
+            expect(Math.abs(flow_m3PerS * member.sideBySide - flow)).toBeLessThan(1e-14);
+            behind_Pa += dp_Pa * member.inARow;
+          }
+        });
+        expect(Math.abs(throughFront - flow)).toBeLessThan(1e-12);
+        const scale = members.reduce(
+          (sum, { curve, speedRatio: n, inARow }) => sum + inARow * n * n * Math.max(...curve.curve.y),
+          0,
+        );
+        // Joined pressures are close to a hundred-thousandth of all there is, exact ones to rounding.
+        const joined = groupPressure(group, flow) * (rho / 1.2);
+        expect(Math.abs(front_Pa + behind_Pa - joined)).toBeLessThan(5e-5 * scale);
+      }),
+      runs,
+    );
+  });
+
+  test('another kind beside never takes from the flow where it still blows, nor one behind below its free delivery', () => {
+    fc.assert(
+      fc.property(fallingSideBySide, between(0.05, 20), (members, steepness) => {
+        const group = prepareFanGroup(members);
+        const [first] = members as [FanMember];
+        const a = (steepness * first.curve.shutOff_Pa) / first.curve.freeFlow_m3PerS ** 2;
+        const flow = meet(group, a);
+        if (group.shares(flow, 1.2).some(({ backwards }) => backwards)) return;
+        for (const member of members) {
+          const single = meet(prepareFanGroup([{ ...member, place: 'first' }]), a);
+          expect(flow).toBeGreaterThanOrEqual(single * (1 - 1e-4));
+        }
+        const least = Math.min(...members.map((m) => m.curve.freeFlow_m3PerS * m.speedRatio * m.sideBySide));
+        const row = meet(
+          prepareFanGroup(members.map((m, i) => ({ ...m, place: i === 0 ? 'first' : 'behind' }))),
+          a,
+        );
+        if (row > least) return;
+        for (const member of members)
+          expect(row).toBeGreaterThanOrEqual(
+            meet(prepareFanGroup([{ ...member, place: 'first' }]), a) * (1 - 1e-9),
+          );
+      }),
+      runs,
+    );
+  });
+
+  test('several equal fans are the same as one kind and one by one', () => {
+    fc.assert(
+      fc.property(falling, speed, fc.integer({ min: 2, max: 4 }), fc.boolean(), (points, n, count, row) => {
+        const one = { ...alone(points), speedRatio: n };
+        const asKind = prepareFanGroup([row ? { ...one, inARow: count } : { ...one, sideBySide: count }]);
+        const separate = prepareFanGroup(
+          Array.from({ length: count }, (_, i) => ({
+            ...one,
+            place: i === 0 ? 'first' : row ? 'behind' : 'beside',
+          })),
+        );
+        const top = asKind.curve.shutOff_Pa;
+        for (let i = 0; i <= 50; i++) {
+          const flow = (asKind.curve.freeFlow_m3PerS * i) / 50;
+          expect(Math.abs(groupPressure(asKind, flow) - groupPressure(separate, flow))).toBeLessThan(
+            (row ? 1e-11 : 5e-5) * top,
+          );
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('the order of those beside does not matter, nor the order of those behind', () => {
+    fc.assert(
+      fc.property(
+        anyGroup.filter((members) => members.length > 2),
+        between(0, 1),
+        (members, part) => {
+          const [first, ...others] = members as [FanMember, ...FanMember[]];
+          const group = prepareFanGroup(members);
+          const turned = prepareFanGroup([first, ...others.reverse()]);
+          const flow = part * group.curve.freeFlow_m3PerS;
+          expect(
+            Math.abs(groupPressure(group, flow) - groupPressure(turned, flow)) / group.curve.shutOff_Pa,
+          ).toBeLessThan(1e-9);
+        },
+      ),
+      runs,
+    );
+  });
+
+  test('density and speed scale a group as they scale a fan', () => {
+    fc.assert(
+      fc.property(fallingSideBySide, between(0.4, 0.95), between(0, 1), (members, slower, part) => {
+        const group = prepareFanGroup(members);
+        const slow = prepareFanGroup(members.map((m) => ({ ...m, speedRatio: m.speedRatio * slower })));
+        const flow = part * group.curve.freeFlow_m3PerS;
+        const dp = groupPressure(group, flow);
+        if (members.some(({ speedRatio }) => speedRatio * slower < 0.3)) return;
+        expect(Math.abs(groupPressure(slow, flow * slower) - dp * slower * slower)).toBeLessThan(
+          5e-5 * group.curve.shutOff_Pa,
+        );
+      }),
+      runs,
     );
   });
 });

@@ -29,7 +29,7 @@ export function joinBeside(curves: readonly FallingCurve[], ceiling_Pa: number, 
     knots.push(...here);
   }
   const span = (knots[knots.length - 1] as Knot).flow - (knots[0] as Knot).flow;
-  const apart = 1e-6 * span;
+  const apart = 1e-8 * span;
   const kept: Knot[] = [];
   for (const knot of knots) {
     const before = kept[kept.length - 1];

@@ -1,6 +1,6 @@
 import { CartesianGrid, Line, LineChart, ReferenceDot, ReferenceLine, Tooltip, XAxis, YAxis } from 'recharts';
 import type { LineChart as Chart, LineStyle } from '../../report/lineChart.ts';
-import { lineEnds, lineRows } from './lineRows.ts';
+import { lineEnds, lineRows, placedLevels } from './lineRows.ts';
 import { MarkLabel } from './MarkLabel.tsx';
 import { palette, tick, tooltip } from './palette.ts';
 import { shortNumber, tickText } from './rows.ts';
@@ -16,6 +16,7 @@ const dashes: Readonly<Record<LineStyle, string>> = {
 export default function LinesChart({ chart }: { readonly chart: Chart }) {
   const low = chart.yTicks[0] ?? 0;
   const high = chart.yTicks.at(-1) ?? 1;
+  const leftFrom = 0.55 * (chart.xTicks.at(-1) ?? 1);
   return (
     <LineChart
       responsive
@@ -58,14 +59,19 @@ export default function LinesChart({ chart }: { readonly chart: Chart }) {
         formatter={(value) => `${shortNumber(value)} ${chart.yUnit}`}
         labelFormatter={(x) => `${shortNumber(x)} ${chart.xUnit}`}
       />
-      {chart.levels.map(({ label, y, style }) => (
+      {placedLevels(chart).map(({ label, y, style, below }) => (
         <ReferenceLine
           key={label}
           y={y}
           stroke={palette.soft}
           strokeWidth={1}
           strokeDasharray={dashes[style] || '0'}
-          label={{ value: label, position: 'insideTopLeft', fill: palette.soft, fontSize: 12 }}
+          label={{
+            value: label,
+            position: below ? 'insideTopLeft' : 'insideBottomLeft',
+            fill: palette.soft,
+            fontSize: 12,
+          }}
         />
       ))}
       {chart.lines.map(({ key, label, style }) => (
@@ -98,7 +104,7 @@ export default function LinesChart({ chart }: { readonly chart: Chart }) {
           r={4}
           fill={palette.ink}
           stroke={palette.paper}
-          label={<MarkLabel lines={[label]} used={false} />}
+          label={<MarkLabel lines={[label]} used={false} leftwards={x > leftFrom} />}
         />
       ))}
     </LineChart>

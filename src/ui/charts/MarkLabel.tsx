@@ -3,6 +3,8 @@ import { palette } from './palette.ts';
 interface Props {
   readonly lines: readonly string[];
   readonly used: boolean;
+  /** Left of the dot, where the right has no room. */
+  readonly leftwards?: boolean;
   /** Bounds of the marked dot, handed in by the chart. */
   readonly viewBox?: {
     readonly x?: number;
@@ -13,12 +15,13 @@ interface Props {
 }
 
 /** Flow over pressure beside a meeting point, with a halo of paper so that no line runs through it. */
-export function MarkLabel({ lines, used, viewBox: { x = 0, y = 0 } = {} }: Props) {
+export function MarkLabel({ lines, used, leftwards = false, viewBox: { x = 0, y = 0 } = {} }: Props) {
   return (
     <text
       x={x}
       y={y}
       fill={palette.ink}
+      textAnchor={leftwards ? 'end' : 'start'}
       stroke={palette.paper}
       strokeWidth={4}
       paintOrder="stroke"
@@ -26,7 +29,7 @@ export function MarkLabel({ lines, used, viewBox: { x = 0, y = 0 } = {} }: Props
       fontWeight={used ? 650 : 400}
     >
       {lines.map((line, i) => (
-        <tspan key={line} x={x} dx={18} dy={i === 0 ? 2 : 16}>
+        <tspan key={line} x={x} dx={leftwards ? -2 : 18} dy={i === 0 ? (leftwards ? -8 : 2) : 16}>
           {line}
         </tspan>
       ))}

@@ -1,4 +1,4 @@
-import type { LineChart } from '../../report/lineChart.ts';
+import type { Level, LineChart } from '../../report/lineChart.ts';
 
 export type LineRow = Readonly<Record<string, number | null>>;
 
@@ -40,4 +40,13 @@ export function lineEnds({ lines, yTicks }: LineChart): LineEnd[] {
     floor = y + apart * span;
     return { ...end, y };
   });
+}
+
+/** Levels with their names above the line, but below it where the next one up stands close. */
+export function placedLevels({ levels, yTicks }: LineChart): (Level & { readonly below: boolean })[] {
+  const span = (yTicks.at(-1) ?? 1) - (yTicks[0] ?? 0);
+  return levels.map((level) => ({
+    ...level,
+    below: levels.some(({ y }) => y > level.y && y - level.y < apart * span),
+  }));
 }

@@ -18,7 +18,7 @@ export function SheetPage({
   readonly report: Report;
   readonly page?: RefObject<HTMLElement | null>;
 }) {
-  const { title, verdict, ratings, air, heat, drawing, figures } = report;
+  const { title, verdict, ratings, air, heat, drawing, figures, fanStop } = report;
   const art = drawSheet(drawing, sheetMeasures.width, sheetMeasures.drawingHeight);
   return (
     <article ref={page ?? null} className="sheet" aria-label={`Summary sheet of ${title.title}`}>
@@ -36,7 +36,7 @@ export function SheetPage({
         </div>
       </header>
       <dl className="sheet-figures">
-        {figures.map(({ key, label, value }) => (
+        {[...figures, ...fanStop.figures].map(({ key, label, value }) => (
           <div key={key}>
             <dt>{label}</dt>
             <dd>{value}</dd>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { prepareFanCurve } from '../../../src/core/fan/fanCurve.ts';
-import { airPower_W, fanEfficiency, fanRise_K, scaleFanDuty } from '../../../src/core/fan/fanLaws.ts';
+import { fanHeatRise_K } from '../../../src/core/fan/fanHeatRise_K.ts';
+import { airPower_W, fanEfficiency, scaleFanDuty } from '../../../src/core/fan/fanLaws.ts';
 import { fanPressure } from '../../../src/core/fan/fanPressure.ts';
 import { expectPublished } from '../../helpers/published.ts';
 
@@ -55,7 +56,7 @@ describe('fan A at 10 V instead of 12 V (fan laws, worked by hand)', () => {
 describe('a fan of 2.4 W at 20 m³/h (worked by hand)', () => {
   test('warms air of 1.184 kg/m³ by 0.3627 K', () => {
     // The heat capacity is given as 1006 J/(kg·K).
-    expectPublished(fanRise_K(2.4, 20 / 3600, 1.184, 1006), '0.3627');
+    expectPublished(fanHeatRise_K(2.4, 20 / 3600, 1.184, 1006), '0.3627');
   });
   test('gives 0.15364 W to the air, 6.40 %', () => {
     expectPublished(airPower_W(20 / 3600, 27.6544), '0.15364');

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type FanCurve, prepareFanCurve } from '../../../src/core/fan/fanCurve.ts';
-import { fanGroupPressure } from '../../../src/core/fan/fanGroupPressure.ts';
+import { prepareFanGroup } from '../../../src/core/fan/fanGroup.ts';
+import { fanPressure } from '../../../src/core/fan/fanPressure.ts';
 import { findOperatingPoints } from '../../../src/core/fan/findOperatingPoints.ts';
+import { hysteresis } from '../../../src/core/fan/hysteresis.ts';
 import { stallZones } from '../../../src/core/fan/stallZones.ts';
 import { expectPublished } from '../../helpers/published.ts';
 
@@ -13,13 +15,17 @@ const curveOf = (points: readonly (readonly [flow_m3PerH: number, dp_Pa: number]
 
 /** Intersections in m³/h. */
 function meet(fan: FanCurve, a: number, sideBySide = 1, inARow = 1) {
+  const standing = { loss: 8, area_m2: 1e-3 };
+  const { curve } = prepareFanGroup([
+    { curve: fan, speedRatio: 1, sideBySide, inARow, place: 'first', standing },
+  ]);
   const out = new Float64Array(2);
   const fan_Pa = (flow: number) => {
-    fanGroupPressure(fan, { sideBySide, inARow }, flow, 1, 1.2, out);
+    fanPressure(curve, flow, 1, 1.2, out);
     return out[0] as number;
   };
-  return findOperatingPoints(fan_Pa, (flow) => a * (flow * 3600) ** 2, fan.freeFlow_m3PerS * sideBySide).map(
-    ({ flow_m3PerS, dp_Pa, stable }) => ({ flow_m3PerH: flow_m3PerS * 3600, dp_Pa, stable }),
+  return findOperatingPoints(fan_Pa, (flow) => a * (flow * 3600) ** 2, curve.freeFlow_m3PerS).map(
+    ({ flow_m3PerS, dp_Pa, stable }) => ({ flow_m3PerS, flow_m3PerH: flow_m3PerS * 3600, dp_Pa, stable }),
   );
 }
 
@@ -68,6 +74,12 @@ describe('a fan with a dip at 8 m³/h on a box of 0.35 Q²', () => {
     ['7.351946', '8.609836', '9.256795'].forEach((printed, i) => {
       expectPublished(found[i]?.flow_m3PerH ?? Number.NaN, printed);
     });
+  });
+
+  test('is reached from rest at 7.351946 and kept from free delivery at 9.256795 m³/h', () => {
+    const settled = hysteresis(meet(fan, 0.35));
+    expectPublished(settled?.fromRest.flow_m3PerH ?? Number.NaN, '7.351946');
+    expectPublished(settled?.fromFreeDelivery.flow_m3PerH ?? Number.NaN, '9.256795');
   });
 
   test('rises from 8 to 9 m³/h', () => {

@@ -175,7 +175,8 @@ describe('prepareFanGroup of kinds side by side', () => {
     expect(curve.curve.y.at(-1)).toBe(0);
     expect(curve.isNonIncreasing).toBe(true);
     const free = members.reduce((sum, m) => sum + m.curve.freeFlow_m3PerS * m.speedRatio * m.sideBySide, 0);
-    expect(curve.freeFlow_m3PerS / free).toBeCloseTo(1, 9);
+    // Where a curve ends level, the bend beyond its end is a bow a millionth of the flow wide.
+    expect(curve.freeFlow_m3PerS / free).toBeCloseTo(1, 4);
   });
 
   test('a weak fan runs backwards above its shut-off pressure, and forwards below it', () => {
