@@ -1,20 +1,24 @@
-import type { AirOutcome, FanOutcome, PassageKind } from '../core/system/outcome.ts';
+import type { AirOutcome, FanOutcome, PassageKind, Solved } from '../core/system/outcome.ts';
 import type { Curves } from '../core/system/solveSystem.ts';
 import { amount, plain, quantity, unitOf } from './format.ts';
 import { passageKinds, shareRows } from './shareRows.ts';
 import type { AirReport, FanChart, FanRow, PassageRow, StageRow, UnitSystem } from './types.ts';
-import { passageLabels, stageLabels, stageParts } from './wording.ts';
-import { capital, listed, percent, resistorName, roundTicks, sinkName } from './words.ts';
+import { passageLabels, stageLabels, stageParts, verdictWords } from './wording.ts';
+import { capital, listed, percent, resistorName, roundTicks, sinkName, temperature } from './words.ts';
 
-export function airReport(
-  air: AirOutcome,
-  listening_m: number,
-  curves: Curves | null,
-  system: UnitSystem,
-): AirReport {
+export interface AirFacts {
+  readonly air: AirOutcome;
+  readonly listening_m: number;
+  readonly curves: Curves | null;
+  /** The answer at the meeting point with least flow, where there are several. */
+  readonly lower: Solved | null;
+  readonly system: UnitSystem;
+}
+
+export function airReport({ air, listening_m, curves, lower, system }: AirFacts): AirReport {
   const shares = shareRows(air, system);
   return {
-    sentence: sentenceOf(air, system),
+    sentence: sentenceOf(air, lower, system),
     sound: soundOf(air, listening_m, system),
     fans: fanRows(air, system),
     shares,
@@ -39,7 +43,7 @@ function passageName(kind: PassageKind, index: number): string {
   return kind === 'between' ? `past ${resistorName(index)} and its like` : passageLabels[kind];
 }
 
-function sentenceOf(air: AirOutcome, system: UnitSystem): string {
+function sentenceOf(air: AirOutcome, lower: Solved | null, system: UnitSystem): string {
   const flow = quantity(air.flow_m3PerS, 'volumeFlow', system, 3);
   const dp = quantity(air.fanPressure_Pa, 'pressure', system, 3);
   const lost = passageKinds
@@ -50,7 +54,7 @@ function sentenceOf(air: AirOutcome, system: UnitSystem): string {
   const back = passageKinds.some((kind) => air.share[kind] < -5e-4)
     ? ' Air runs backwards through part of the box.'
     : '';
-  return `The fan moves ${flow} at ${dp}: ${percent(air.share.fins)} ${lostWords.fins}${rest}.${back}${severalWords(air, system)}`;
+  return `The fan moves ${flow} at ${dp}: ${percent(air.share.fins)} ${lostWords.fins}${rest}.${back}${severalWords(air, lower, system)}`;
 }
 
 const lostWords: Readonly<Record<PassageKind, string>> = {
@@ -62,13 +66,20 @@ const lostWords: Readonly<Record<PassageKind, string>> = {
 };
 
 /** A curve with a dip: where a fan settles depends on where it comes from. */
-function severalWords(air: AirOutcome, system: UnitSystem): string {
+function severalWords(air: AirOutcome, lower: Solved | null, system: UnitSystem): string {
   const stable = air.intersections.filter((point) => point.stable);
   const [least] = stable;
   const most = stable[stable.length - 1];
   if (stable.length < 2 || !least || !most) return '';
   const flow = (point: typeof least) => quantity(point.flow_m3PerS, 'volumeFlow', system, 3);
-  return ` The fan can settle at ${stable.length} points: at ${flow(least)} when it starts from rest against the box, at ${flow(most)} when it comes from more flow, and it keeps the one it has. The larger is used here.`;
+  return ` The fan can settle at ${stable.length} points: at ${flow(least)} when it starts from rest against the box, at ${flow(most)} when it comes from more flow, and it keeps the one it has. The larger is used here${lowerWords(lower, system)}.`;
+}
+
+function lowerWords(lower: Solved | null, system: UnitSystem): string {
+  if (!lower) return '';
+  const { heat, verdict } = lower;
+  const film_K = heat.positions[heat.hottest]?.film_K ?? heat.room_K;
+  return `; at the smaller the hottest film has ${temperature(film_K, system)} and the box ${verdictWords[verdict.state]}`;
 }
 
 function soundOf(air: AirOutcome, listening_m: number, system: UnitSystem): string {

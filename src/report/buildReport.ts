@@ -1,10 +1,10 @@
 import type { Card } from '../core/card.ts';
 import { driftOf } from '../core/system/drift.ts';
-import { fansStopped, type SystemInput } from '../core/system/input.ts';
+import { fansStopped, leastFlow, type SystemInput } from '../core/system/input.ts';
 import { systemCards } from '../core/system/methods.ts';
 import { modelAssumptions } from '../core/system/modelAssumptions.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
-import { systemCurves } from '../core/system/solveSystem.ts';
+import { solveSystem, systemCurves } from '../core/system/solveSystem.ts';
 import { trustOf } from '../core/system/trust.ts';
 import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
@@ -47,7 +47,13 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     ...headline,
     load: solved ? loadReport(design, solved, system) : null,
     air: solved
-      ? airReport(solved.air, design.room.listening_m, systemCurves(input, curvePoints), system)
+      ? airReport({
+          air: solved.air,
+          listening_m: design.room.listening_m,
+          curves: systemCurves(input, curvePoints),
+          lower: lowerPoint(input, solved),
+          system,
+        })
       : null,
     heat: solved ? heatReport(design, solved, system) : null,
     limits: headline.limits.map((row, i) => {
@@ -66,6 +72,13 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     sources: bibliography.rows,
     assumptions: assumptionRows(used, solved ? modelAssumptions : []),
   };
+}
+
+/** The same box at the meeting point that its fans reach from rest, where that is another one. */
+function lowerPoint(input: SystemInput, { air }: Solved): Solved | null {
+  if (air.intersections.filter(({ stable }) => stable).length < 2) return null;
+  const lower = solveSystem(input, leastFlow);
+  return lower.ok ? lower : null;
 }
 
 /** Methods behind this answer, with the fans running and without, in the order of the way. */

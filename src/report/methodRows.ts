@@ -31,7 +31,7 @@ export function assumptionRows(cards: readonly Card[], ofModel: readonly Assumpt
   const used = new Set([...cards.flatMap((card) => card.assumes), ...ofModel]);
   return (Object.keys(assumptions) as AssumptionKey[])
     .filter((key) => used.has(key))
-    .map((key) => ({ key, ...assumptions[key] }));
+    .map((key) => ({ key, ...assumptions[key], ofModel: ofModel.includes(key) }));
 }
 
 function rangeText(card: Card, system: UnitSystem): string {

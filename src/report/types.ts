@@ -347,6 +347,8 @@ export interface AssumptionRow {
   readonly key: AssumptionKey;
   readonly says: string;
   readonly ifWrong: string;
+  /** Of the model of the box itself, not of one method alone. */
+  readonly ofModel: boolean;
 }
 
 /** A table as text: caption, column heads, rows. Twin tables, CSV and the terminal all take it. */

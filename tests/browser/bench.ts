@@ -55,9 +55,9 @@ export function withBrowser() {
   return { address, openPage, openBench };
 }
 
-/** Waits until all three charts stand with their ticks. */
+/** Waits until all charts stand with their ticks. */
 export async function expectDrawn(page: Page): Promise<void> {
-  await expect.poll(() => page.locator('svg:has(.recharts-cartesian-axis-tick-value)').count()).toBe(3);
+  await expect.poll(() => page.locator('svg:has(.recharts-cartesian-axis-tick-value)').count()).toBe(7);
 }
 
 /** The answer to a question: the sentence below it. */

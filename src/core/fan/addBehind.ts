@@ -66,7 +66,7 @@ export function fromRestToFree(curve: Pchip): Pchip {
   const free = zeroBetween(curve, Math.max(0, x[end - 1] as number), x[end] as number);
   for (let i = 0; i < end; i++) {
     const flow = x[i] as number;
-    if (flow > 1e-7 * free && flow < (1 - 1e-7) * free)
+    if (flow > 1e-9 * free && flow < (1 - 1e-9) * free)
       points.push([flow, y[i] as number, slope[i] as number]);
   }
   evaluatePchip(curve, free, pair);

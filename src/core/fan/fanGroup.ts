@@ -1,6 +1,7 @@
 import { defineCard } from '../card.ts';
-import { evaluatePchip } from '../solve/pchip.ts';
+import { evaluatePchip, type Pchip } from '../solve/pchip.ts';
 import { addBehind, fromRestToFree } from './addBehind.ts';
+import type { FallingCurve } from './fallingCurve.ts';
 import { curveDensity_kgPerM3, type FanCurve, fanCurveOf, prepareFanCurve } from './fanCurve.ts';
 import {
   curveStage,
@@ -72,12 +73,10 @@ function equalFans(member: FanMember): FanGroup {
 function mixedFans(members: readonly FanMember[]): FanGroup {
   const front = members.filter(isFront);
   const behind = members.filter((member, index) => !isFront(member, index));
-  const ceiling_Pa = Math.max(...front.map(top_Pa));
   const behind_Pa = behind.reduce((sum, member) => sum + top_Pa(member), 0);
-  const whole_Pa = ceiling_Pa + behind_Pa;
+  const whole_Pa = Math.max(...front.map(top_Pa)) + behind_Pa;
   const lanes = front.length > 1 ? front.map((member) => memberFalling(member, 2 * whole_Pa)) : [];
-  // Fans behind pull the front below no pressure, at most by all they have.
-  const joined = lanes.length > 0 ? joinBeside(lanes, ceiling_Pa, -behind_Pa - 0.05 * whole_Pa) : null;
+  const joined = lanes.length > 0 ? joinFront(lanes, whole_Pa, behind_Pa) : null;
   const stages = [
     joined ? curveStage(joined) : memberStage(front[0] as FanMember),
     ...behind.map(memberStage),
@@ -102,6 +101,12 @@ function mixedFans(members: readonly FanMember[]): FanGroup {
       });
     },
   };
+}
+
+/** From where they move nothing in sum; fans behind pull them below no pressure, at most by all they have. */
+function joinFront(lanes: readonly FallingCurve[], whole_Pa: number, behind_Pa: number): Pchip {
+  const closed_Pa = shareBeside(lanes, 0, whole_Pa).dp_Pa;
+  return joinBeside(lanes, closed_Pa, -behind_Pa - 0.05 * (closed_Pa + behind_Pa));
 }
 
 function isFront({ place }: FanMember, index: number): boolean {

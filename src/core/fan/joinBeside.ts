@@ -1,8 +1,11 @@
 import type { Pchip } from '../solve/pchip.ts';
 import { crossingAt, type FallingCurve, pressureOnPiece } from './fallingCurve.ts';
 
-/** How far a cubic between two knots may be off at its middle, as a share of the highest pressure. */
+/** How far a cubic between two knots may be off, as a share of the range of pressures. */
 const closeEnough = 1e-5;
+
+/** Where on its way that is looked at: not at its middle, which a curve bent evenly to both sides passes however it bends. */
+const lookedAt = [0.3, 0.65] as const;
 
 /** Halvings of the stretch between two points of the curves. */
 const mostHalvings = 8;
@@ -28,15 +31,23 @@ export function joinBeside(curves: readonly FallingCurve[], ceiling_Pa: number, 
     if (before) knots.push(...knotsBetween(curves, before, here[0] as Knot, slack_Pa, mostHalvings));
     knots.push(...here);
   }
-  const span = (knots[knots.length - 1] as Knot).flow - (knots[0] as Knot).flow;
-  const apart = 1e-8 * span;
+  const first = (knots[0] as Knot).flow;
+  const blown = knots.filter(({ dp_Pa }) => dp_Pa >= 0);
+  const span = (blown[blown.length - 1] as Knot).flow - first;
+  const apart = 1e-7 * (span > 0 ? span : (knots[knots.length - 1] as Knot).flow - first);
   const kept: Knot[] = [];
   for (const knot of knots) {
     const before = kept[kept.length - 1];
     if (before && knot.flow - before.flow < apart) before.below = knot.below;
     else kept.push({ ...knot });
   }
-  return gentle(kept.flatMap((knot) => withoutBend(knot, 0.25 * apart)));
+  const end = kept.length - 1;
+  return gentle(
+    kept.flatMap((knot, i): Sloped[] => {
+      if (i === 0) return [[knot.flow, knot.dp_Pa, knot.below]];
+      return i === end ? [[knot.flow, knot.dp_Pa, knot.above]] : withoutBend(knot, 0.25 * apart);
+    }),
+  );
 }
 
 /** Pressures at which some curve has a point, falling. */
@@ -66,11 +77,16 @@ function knotsBetween(
   };
   const h = to.flow - from.flow;
   if (halvings === 0 || !(h > 0)) return [];
-  const middle_Pa = pressureOnPiece(cubic, 0.5);
-  if (!(middle_Pa < from.dp_Pa && middle_Pa > to.dp_Pa)) return [];
-  const [middle] = knotsAt(curves, middle_Pa) as [Knot];
-  const off_Pa = pressureOnPiece(cubic, (middle.flow - from.flow) / h) - middle_Pa;
-  if (Math.abs(off_Pa) < slack_Pa) return [];
+  const isOff = lookedAt.some((share) => {
+    const dp_Pa = pressureOnPiece(cubic, share);
+    if (!(dp_Pa < from.dp_Pa && dp_Pa > to.dp_Pa)) return from.dp_Pa - to.dp_Pa > slack_Pa;
+    const [{ flow }] = knotsAt(curves, dp_Pa) as [Knot];
+    return Math.abs(pressureOnPiece(cubic, (flow - from.flow) / h) - dp_Pa) > slack_Pa;
+  });
+  if (!isOff) return [];
+  const half_Pa = pressureOnPiece(cubic, 0.5);
+  const within = half_Pa < from.dp_Pa && half_Pa > to.dp_Pa;
+  const [middle] = knotsAt(curves, within ? half_Pa : 0.5 * (from.dp_Pa + to.dp_Pa)) as [Knot];
   return [
     ...knotsBetween(curves, from, middle, slack_Pa, halvings - 1),
     middle,

@@ -7,7 +7,13 @@ export function SheetFoot({ report: { title, verdict, assumptions, sources } }: 
       <section className="sheet-small">
         <h2>Taken for granted, and sources</h2>
         <div>
-          <p>{assumptions.map(({ says }) => says).join(' ')}</p>
+          <p>
+            {assumptions
+              .filter(({ ofModel }) => ofModel)
+              .map(({ says }) => says)
+              .join(' ')}{' '}
+            What each method takes for granted stands on the screen.
+          </p>
           <ol>
             {sources.map(({ number, cite }) => (
               <li key={number} value={number}>

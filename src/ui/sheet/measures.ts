@@ -3,7 +3,7 @@ export const sheetMeasures = {
   width: 190,
   drawingHeight: 62,
   plotWidth: 60,
-  plotHeight: 38,
+  plotHeight: 36,
 } as const;
 
 /** Lines that a page can hold of lists without an end. */
