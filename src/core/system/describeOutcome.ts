@@ -49,12 +49,14 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
   const flow_m3PerS = fanFlow / work.room.rho_kgPerM3;
   const passages: Passage[] = [];
   const stages: Stage[] = [];
+  let draught_Pa = 0;
   const share: Record<PassageKind, number> = { fins: 0, side: 0, end: 0, between: 0, leak: 0 };
   for (let i = 0; i < path.links.length; i++) {
     const link = path.links[i] as (typeof path.links)[number];
     const q = flow.massFlow[i] as number;
     const rho = flow.rho[i] as number;
     const velocity = q / (rho * link.area_m2);
+    if (link.stage) draught_Pa += flow.lift[i] as number;
     if (link.stage) stages.push({ key: link.stage, dp_Pa: flow.drop[i] as number, velocity_mPerS: velocity });
     if (!link.passage) continue;
     const part = Math.abs(fanFlow) > 1e-15 ? q / fanFlow : 0;
@@ -75,15 +77,13 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     dp_Pa: (flow.head[under] as number) - (flow.head[path.aboveNode] as number),
     velocity_mPerS: passages.find((passage) => passage.kind === 'fins')?.velocity_mPerS ?? 0,
   });
-  const fan = path.links[path.fanLink] as (typeof path.links)[number];
   const running = path.fans !== null;
   return {
     running,
     flow_m3PerS,
     massFlow_kgPerS: fanFlow,
-    fanPressure_Pa: running
-      ? fanPressureAt(work, flow_m3PerS)
-      : (flow.head[fan.to] as number) - (flow.head[fan.from] as number),
+    fanPressure_Pa: running ? fanPressureAt(work, flow_m3PerS) : 0,
+    draught_Pa,
     fanSpeedRatio: running ? (boxFans(work.input)[0]?.speedRatio ?? 0) : 0,
     fans: running ? describeFans(work, flow_m3PerS) : [],
     bridgedDip: path.fans?.bridgedDip ?? false,

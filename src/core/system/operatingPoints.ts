@@ -34,14 +34,15 @@ export function fanLaw(work: Work) {
 }
 
 /**
- * Pressure that the box takes at a flow through the fan: the same network, the flow imposed, the air at the
- * temperatures it has in `work`. Successive calls start from the flows of the last one.
+ * Pressure that the box takes at a flow through the fan: the same network, the flow imposed, the air and its draught as they
+ * are in `work`. Successive calls start from the flows of the last one.
  */
 export function systemPressure(work: Work): (flow_m3PerS: number) => number {
   const { path, room } = work;
   const state: AirState = createAirState(path);
   state.rho.set(work.flow.rho);
   state.mu.set(work.flow.mu);
+  state.lift.set(work.flow.lift);
   state.massFlow.set(work.flow.massFlow);
   const fan = path.links[path.fanLink] as (typeof path.links)[number];
   return (flow) => {

@@ -87,7 +87,10 @@ export interface AirOutcome {
   /** Through all fans; negative where warmth drives it the other way round. */
   readonly flow_m3PerS: number;
   readonly massFlow_kgPerS: number;
+  /** What the fans add; nothing while they stand still. */
   readonly fanPressure_Pa: number;
+  /** What warm air adds outside the bank; the bank's own stage is told with it. Fans and draught are all stages together. */
+  readonly draught_Pa: number;
   /** Of the first kind. */
   readonly fanSpeedRatio: number;
   readonly fans: readonly FanOutcome[];

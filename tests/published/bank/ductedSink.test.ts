@@ -49,6 +49,7 @@ function resistance_KPerW(flow_m3PerS: number, p_Pa?: number): number {
     bank,
     input.sink,
     flow_m3PerS * properties.rho_kgPerM3,
+    flow_m3PerS * properties.rho_kgPerM3,
     properties,
     properties.cp_JPerKgK,
     1,

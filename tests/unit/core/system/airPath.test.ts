@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { buildAirPath } from '../../../../src/core/system/airPath.ts';
 import { bankGeometry } from '../../../../src/core/system/geometry.ts';
-import type { SystemInput } from '../../../../src/core/system/input.ts';
+import { fansStopped, ordinaryRun, type SystemInput } from '../../../../src/core/system/input.ts';
 import { sampleInput } from '../../../helpers/sampleInput.ts';
 
-const pathOf = (input: SystemInput) => buildAirPath(input, bankGeometry(input));
+const pathOf = (input: SystemInput) => buildAirPath(input, bankGeometry(input), ordinaryRun);
 const stagesOf = (input: SystemInput) => pathOf(input).links.flatMap(({ stage }) => stage ?? []);
 const passagesOf = (input: SystemInput) => pathOf(input).links.flatMap(({ passage }) => passage ?? []);
 const base = sampleInput(3);
@@ -18,7 +18,7 @@ describe('buildAirPath', () => {
     const extra = { name: 'mesh', loss: 1, area_m2: 1e-3, points: [] };
     const input: SystemInput = {
       ...base,
-      inlet: { ...base.inlet, filter: { linear_PaSPerM: 5, quadratic_PaS2PerM2: 1 } },
+      inlet: { ...base.inlet, filter: { linear_PaSPerM: 5, quadratic_PaS2PerM2: 1, blocked: 0 } },
       extras: [
         { ...extra, place: 'outlet' },
         { ...extra, place: 'plenum' },
@@ -42,11 +42,12 @@ describe('buildAirPath', () => {
     const bare: SystemInput = {
       ...base,
       inlet: {
-        guard: { kind: 'none', freeShare: 1, loss: 0 },
-        filter: { linear_PaSPerM: 0, quadratic_PaS2PerM2: 0 },
+        guard: { kind: 'none', freeShare: 1, loss: 0, blocked: 0 },
+        filter: { linear_PaSPerM: 0, quadratic_PaS2PerM2: 0, blocked: 0 },
       },
-      outlet: { kind: 'none', freeShare: 1, loss: 0 },
+      outlet: { kind: 'none', freeShare: 1, loss: 0, blocked: 0 },
       baffle: null,
+      box: { ...base.box, headroom_m: 0 },
       extras: [{ name: 'nothing', place: 'inlet', loss: 0, area_m2: 1e-3, points: [] }],
     };
     expect(stagesOf(bare)).toEqual(['neck', 'plenum']);
@@ -101,9 +102,35 @@ describe('buildAirPath', () => {
     }
   });
 
-  test('keeps the fan still below its start voltage', () => {
-    const { links, fanLink } = pathOf({ ...base, fan: { ...base.fan, supply_V: 4 } });
-    const law = links[fanLink]?.law;
-    expect(law?.kind === 'fan' && law.speedRatio).toBe(0);
+  test('has no running fan below its start voltage, and a loss in its place', () => {
+    const { links, fanLink, fans } = pathOf({ ...base, fan: { ...base.fan, supply_V: 4 } });
+    expect(fans).toBeNull();
+    expect(links[fanLink]?.law.kind).toBe('loss');
+  });
+
+  test('with its fans stopped is the same way with a loss in the fans’ place', () => {
+    const stopped = buildAirPath(base, bankGeometry(base), fansStopped);
+    const running = pathOf(base);
+    expect(stopped.links.length).toBe(running.links.length);
+    expect(stopped.links[stopped.fanLink]?.stage).toBe('standingFan');
+    stopped.links.forEach((link, i) => {
+      if (i !== stopped.fanLink) expect(link).toEqual(running.links[i]);
+    });
+  });
+
+  test('lets the air rise plumb, less as the box leans, none as it lies', () => {
+    const rise = (tilt_rad: number) =>
+      pathOf({ ...base, box: { ...base.box, tilt_rad } }).links.reduce((sum, link) => sum + link.rise_m, 0);
+    expect(rise(Math.PI / 3)).toBeCloseTo(rise(0) / 2, 12);
+    expect(rise(Math.PI / 2)).toBe(0);
+    expect(rise(Math.PI)).toBeCloseTo(-rise(0), 12);
+  });
+
+  test('comes back to the same height whichever passage it takes', () => {
+    const { links, plenumNode } = pathOf(base);
+    const slot = links.find(({ stage }) => stage === 'slot')?.rise_m ?? 0;
+    for (const { passage, from, rise_m } of links)
+      if (passage)
+        expect(rise_m + (from === plenumNode ? 0 : slot)).toBeCloseTo(base.sink.length_m + slot, 12);
   });
 });

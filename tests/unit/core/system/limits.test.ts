@@ -99,6 +99,8 @@ describe('the load factor', () => {
       supplyTolerance: 0,
       duty: 1,
       atWorst: false,
+      scale: 1,
+      period_s: 1,
     } as const;
     const positions = base.positions.map((p) => ({ ...p, part: { ...p.part, elementLimit_V: 10 } }));
     expect(limit({ ...base, load, positions }, 'voltage').loadFactor).toBeCloseTo(4, 9);
@@ -119,7 +121,7 @@ describe('the load factor', () => {
     });
     const byAir = { ...base, room: { ...base.room, T_K: 363.15 }, positions: base.positions.map(part) };
     const { loadFactor, value } = limit(byAir, 'derating');
-    expect(value).toBe(solved(byAir).heat.plenum_K);
+    expect(value).toBe(solved(byAir).heat.entering_K);
     // Straight line from 4 W at 70 °C to none at 155 °C.
     expect((loadFactor as number) * 3).toBeCloseTo((4 * (428.15 - value)) / 85, 9);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ordinaryRun } from '../../../../src/core/system/input.ts';
 import {
   bracketedFlow_m3PerS,
   fanPressureAt,
@@ -7,12 +8,13 @@ import {
   systemPressure,
 } from '../../../../src/core/system/operatingPoints.ts';
 import { settle } from '../../../../src/core/system/settle.ts';
+import { trustOf } from '../../../../src/core/system/trust.ts';
 import { prepareWork, spreadAir } from '../../../../src/core/system/work.ts';
 import { sampleInput } from '../../../helpers/sampleInput.ts';
 import { dippingFan, solved, withFan } from '../../../helpers/solved.ts';
 
 function settledWork(input = sampleInput(), start_kgPerS = 0.005) {
-  const work = prepareWork(input);
+  const work = prepareWork(input, ordinaryRun);
   spreadAir(work);
   expect(settle(work, start_kgPerS)).toBeNull();
   return work;
@@ -21,15 +23,18 @@ function settledWork(input = sampleInput(), start_kgPerS = 0.005) {
 describe('the fan as it runs', () => {
   test('scales with volts: half of them are half the flow and a quarter of the pressure', () => {
     const base = sampleInput();
-    const full = prepareWork(base);
-    const half = prepareWork({ ...base, fan: { ...base.fan, supply_V: 6 } });
+    const full = prepareWork(base, ordinaryRun);
+    const half = prepareWork({ ...base, fan: { ...base.fan, supply_V: 6 } }, ordinaryRun);
     expect(freeFlow_m3PerS(half)).toBeCloseTo(freeFlow_m3PerS(full) / 2, 12);
     expect(fanPressureAt(half, 0.002)).toBeCloseTo(fanPressureAt(full, 0.004) / 4, 10);
   });
 
   test('has a stall only where its curve has a dip', () => {
-    expect(stallBelow_m3PerS(prepareWork(sampleInput()))).toBeNull();
-    expect(stallBelow_m3PerS(prepareWork(withFan(sampleInput(), dippingFan)))).toBeCloseTo(20.7 / 3600, 12);
+    expect(stallBelow_m3PerS(prepareWork(sampleInput(), ordinaryRun))).toBeNull();
+    expect(stallBelow_m3PerS(prepareWork(withFan(sampleInput(), dippingFan), ordinaryRun))).toBeCloseTo(
+      20.7 / 3600,
+      12,
+    );
   });
 });
 
@@ -55,7 +60,8 @@ describe('the box as it is', () => {
 });
 
 describe('a fan with a dip', () => {
-  const { air, notes, limits } = solved(withFan(sampleInput(), dippingFan));
+  const input = withFan(sampleInput(), dippingFan);
+  const { air, limits } = solved(input);
 
   test('may meet the box three times: stable, not stable, stable, and the last is used', () => {
     expect(air.intersections.map(({ stable, used }) => [stable, used])).toEqual([
@@ -76,7 +82,7 @@ describe('a fan with a dip', () => {
   });
 
   test('is told: a note, and little to spare', () => {
-    expect(notes.map(({ code }) => code)).toContain('severalPoints');
+    expect(trustOf(input).notes.map(({ code }) => code)).toContain('severalPoints');
     expect(limits.find(({ key }) => key === 'stall')?.state).toBe('little');
   });
 });

@@ -15,7 +15,21 @@ describe('grilleLoss', () => {
     ['square', squareGrillLoss(0.6)],
     ['ownLoss', 7],
   ] as const)('of %s is %f', (kind, loss) => {
-    expect(grilleLoss({ kind, freeShare: 0.6, loss: 7 })).toBe(loss);
+    expect(grilleLoss({ kind, freeShare: 0.6, loss: 7, blocked: 0 })).toBe(loss);
+  });
+});
+
+describe('a grille full of dust', () => {
+  test('is one with so much less free area', () => {
+    for (const kind of ['wire', 'punched', 'square'] as const)
+      expect(grilleLoss({ kind, freeShare: 0.8, loss: 0, blocked: 0.25 })).toBeCloseTo(
+        grilleLoss({ kind, freeShare: 0.6, loss: 0, blocked: 0 }),
+        12,
+      );
+  });
+
+  test('with a loss of its own has every velocity in its holes greater', () => {
+    expect(grilleLoss({ kind: 'ownLoss', freeShare: 0.8, loss: 3, blocked: 0.5 })).toBeCloseTo(12, 12);
   });
 });
 

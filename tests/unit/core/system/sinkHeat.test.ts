@@ -17,7 +17,7 @@ function sinkAt(s: number, massFlow: number, factor = 1) {
     prepareNusselt(bank.finGap_m, input.sink.finHeight_m, input.sink.length_m),
     s,
   );
-  updateSinkHeat(state, bank, input.sink, massFlow, air, air.cp_JPerKgK, factor);
+  updateSinkHeat(state, bank, input.sink, massFlow, Math.max(massFlow, 0), air, air.cp_JPerKgK, factor);
   return state;
 }
 
@@ -51,6 +51,11 @@ describe('updateSinkHeat', () => {
     expect(sinkAt(1, -1e-3).plateToAir_WPerK).toBe(sinkAt(1, 1e-3).plateToAir_WPerK);
     for (const value of Object.values(sinkAt(1, 0)))
       if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
+  });
+
+  test('air that goes round in the box is carried nowhere', () => {
+    expect(sinkAt(1, -1e-3).carry_WPerK).toBe(0);
+    expect(sinkAt(1, 1e-3).carry_WPerK).toBeGreaterThan(0);
   });
 
   test('takes the factor on its heat transfer coefficient', () => {
