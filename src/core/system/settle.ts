@@ -71,7 +71,7 @@ function settleGently(work: Work, start_kgPerS: number): Unsolved | null {
     updateAir(work, share);
     work.moved_K = moved_K / share;
     if (pass > 3 && work.moved_K < 1e-6 * (1 + hottestRise_K(work))) return null;
-    if (!solveNetwork(work.path, work.flow, -1, 1e-9).converged) return notConverged;
+    if (!solveNetwork(work.path, work.flow, -1, 1e-11).converged) return notConverged;
   }
   return notConverged;
 }
@@ -99,13 +99,18 @@ function settleTogether(work: Work): Unsolved | null {
       return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
     updateAir(work);
     work.moved_K = remaining_K(moved_K, before_K);
-    if (work.moved_K < enough_K && flowChange * Math.min(1, hottestRise_K(work)) < flowTolerance) return null;
+    if (work.moved_K < enough_K && flowChange * warmth(work) < flowTolerance) return null;
     before_K = moved_K;
     const relax = iteration % 50 > 25 ? 0.5 : 1;
     flowChange = gradientStep(work.path, work.flow, -1, relax) / (largestFlow(work.flow) + 1e-15);
     if (!Number.isFinite(flowChange)) return notConverged;
   }
   return notConverged;
+}
+
+/** How much a change of flow can matter: nothing but warmth moves the air of a box without fans, and it moves little warmth. */
+function warmth(work: Work): number {
+  return work.path.fans ? 1 : Math.min(1, hottestRise_K(work));
 }
 
 /** What a sequence of shrinking changes still has to go, taken as geometric; never less than rounding moves anyway. */
@@ -140,7 +145,11 @@ export function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null 
     work.moved_K = moved_K;
     // Parts hundreds of kelvin hot in a trickle of air stop moving a little above rounding; the answer says how far.
     const enough_K = pass > 20 ? 1e-7 * (1 + hottestRise_K(work)) : tolerance_K;
-    if (moved_K < enough_K && Math.abs(next - target) < 1e-9 * target) return null;
+    if (moved_K < enough_K && Math.abs(next - target) < 1e-9 * target) {
+      // What is carried belongs to the temperatures just found.
+      updateAir(work, 1);
+      return null;
+    }
   }
   return notConverged;
 }
