@@ -6,8 +6,9 @@ import type { PartInput } from './input.ts';
 import type { PulseOutcome, PulsePoint } from './outcome.ts';
 import type { Work } from './work.ts';
 
-/** Layers that the ceramic of a chip is cut into, each twice as thick as the one before, the thinnest at the film. */
-const layers = 8;
+/** Layers that the ceramic of a chip is cut into, each thicker than the one before by a factor, the thinnest at the film. */
+const layers = 10;
+const thickens = 1.6;
 const mostCycles = 60;
 
 /** The heat network of the settled box with every chip cut into layers, at conductances that stay as they are. */
@@ -79,7 +80,7 @@ function cutChips(work: Work): Fine {
     const { part } = input.positions[r] as (typeof input.positions)[number];
     const chip = chipCapacity_JPerK(part);
     const whole = coarse.G_WPerK[way] as number;
-    const thinnest = 1 / (2 ** layers - 1);
+    const thinnest = (thickens - 1) / (thickens ** layers - 1);
     const first = place[film] as number;
     const last = place[body] as number;
     const take = (node: number, share: number) => {
@@ -88,7 +89,7 @@ function cutChips(work: Work): Fine {
     take(first, -0.5);
     take(last, -0.5);
     for (let layer = 0; layer < layers; layer++) {
-      const share = thinnest * 2 ** layer;
+      const share = thinnest * thickens ** layer;
       const from = first + layer;
       const to = layer === layers - 1 ? last : from + 1;
       join(from, to, whole / share);

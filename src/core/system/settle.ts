@@ -100,6 +100,8 @@ function settleTogether(work: Work): Unsolved | null {
     updateAir(work);
     work.moved_K = remaining_K(moved_K, before_K);
     if (work.moved_K < enough_K && flowChange * warmth(work) < flowTolerance) return null;
+    // A wide gap may creep for ever without moving a temperature.
+    if (work.path.fans === null && iteration > 40 && work.moved_K < tolerance_K) return null;
     before_K = moved_K;
     const relax = iteration % 50 > 25 ? 0.5 : 1;
     flowChange = gradientStep(work.path, work.flow, -1, relax) / (largestFlow(work.flow) + 1e-15);
