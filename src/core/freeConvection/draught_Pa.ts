@@ -2,8 +2,9 @@ import { defineCard } from '../card.ts';
 import { gravity_mPerS2 } from './gravity_mPerS2.ts';
 
 /**
- * Pressure that drives a column of lighter air up through colder surroundings. Together with friction it gives the published
- * relations of a vertical channel: exactly the narrow one, within their scatter up to an Elenbaas number of a thousand.
+ * Pressure that drives a column of lighter air up through colder surroundings. With the friction and the losses of the way it
+ * gives the published relations of a vertical channel: the narrow one within a tenth, wider ones up to a fifth below, since
+ * it pays for entering and leaving.
  */
 export function draught_Pa(around_kgPerM3: number, inside_kgPerM3: number, rise_m: number): number {
   return (around_kgPerM3 - inside_kgPerM3) * gravity_mPerS2 * rise_m;
@@ -15,9 +16,9 @@ export const card = defineCard({
   equation: 'Δp = (ρ_room − ρ)·g·H·cos θ, θ tilt from upright',
   result: { name: 'pressure', unit: 'Pa' },
   source: { key: 'douglasFluids', where: 'hydrostatics of two columns' },
-  range: { elenbaas: [null, 1000] },
+  range: { elenbaas: [null, 60] },
   rangeFrom: 'computed',
-  scatter: { sigma: 0.15, from: 'memory' },
+  scatter: { sigma: 0.2, from: 'computed' },
   assumes: ['dryIdealGas', 'stillRoom', 'quietPlenum'],
   example: {
     given: { around_kgPerM3: 1.2, inside_kgPerM3: 1.0, rise_m: 0.1, elenbaas: 1 },

@@ -85,6 +85,9 @@ export function warmUp(input: SystemInput, options = ordinaryTimeline): Timeline
   work.heat.network.rise_K.fill(input.room.T_K - work.entering_K);
   updateAir(work);
   solveNetwork(work.path, work.flow, -1, 1e-9);
+  // Cold air takes the fans' heat at another flow: the rises begin over the air that enters then.
+  setConductances(work, false);
+  work.heat.network.rise_K.fill(input.room.T_K - work.entering_K);
   return run(work, options);
 }
 
