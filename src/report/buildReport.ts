@@ -70,7 +70,7 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     computed: solved ? computedWords(solved, used.length) : '',
     methods: methodRows(used, bibliography, system),
     sources: bibliography.rows,
-    assumptions: assumptionRows(used, solved ? modelAssumptions : []),
+    assumptions: assumptionRows(used, used.length > 0 ? modelAssumptions : []),
   };
 }
 

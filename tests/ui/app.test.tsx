@@ -59,6 +59,7 @@ describe('the page', () => {
       'Will it hold?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'What if the fan stops?',
       'How is it computed?',
     ]);
   });

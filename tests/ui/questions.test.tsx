@@ -1,7 +1,9 @@
 import { render, screen, within } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
 import { Questions } from '../../src/ui/questions/Questions.tsx';
+import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
+import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
 import { exampleIds, sampleExample, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
 describe.each(exampleIds)('the questions about %s', (id) => {
@@ -10,7 +12,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   test('stand in order, each a region under its own heading, its sentence first', () => {
     render(
       <>
-        <WillItHold report={report} />
+        <WillItHold report={report} onPlace={() => {}} />
         <Questions report={report} />
       </>,
     );
@@ -19,6 +21,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Will it hold?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'What if the fan stops?',
       'How is it computed?',
     ]);
     for (const heading of headings) {
@@ -28,7 +31,12 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('show the verdict, every limit in order, every note and the rating', () => {
-    const { container } = render(<WillItHold report={report} />);
+    const { container } = render(
+      <>
+        <WillItHold report={report} onPlace={() => {}} />
+        <WillItHoldMore report={report} />
+      </>,
+    );
     const text = container.textContent ?? '';
     expect(text).toContain(report.verdict.sentence);
     const list = screen.getByRole('list', { name: /most urgent first/ });
@@ -58,6 +66,20 @@ describe.each(exampleIds)('the questions about %s', (id) => {
     expect(rows('Fan curve and the box’s own curve')).toBe(report.air?.chart?.fan.length);
   });
 
+  test('both ratings stand side by side, and the limits in the order they are reached', () => {
+    const { container } = render(<WhatIfTheFanStops report={report} />);
+    const terms = [...container.querySelectorAll('dl dt')].map((term) => term.textContent);
+    expect(terms).toEqual(['with fan', 'without fan']);
+    const totals = [...container.querySelectorAll('dl b')].map((total) => total.textContent);
+    expect(totals).toEqual(report.fanStop.ratings.map(({ total }) => total));
+    const table = screen.getByRole('region', { name: /Limits after the fan stops/ });
+    const times = within(table)
+      .getAllByRole('row')
+      .slice(1)
+      .map((row) => row.textContent);
+    expect(times).toEqual(report.fanStop.reached.map(({ label, time }) => label + time));
+  });
+
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
     const { container } = render(<Questions report={report} />);
     const text = container.textContent ?? '';
@@ -74,12 +96,20 @@ test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
   const { container } = render(
     <>
-      <WillItHold report={report} />
+      <WillItHold report={report} onPlace={() => {}} />
       <Questions report={report} />
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(4);
-  for (const section of sections) expect(section.textContent).toContain(report.verdict.sentence);
+  expect(sections).toHaveLength(5);
+  for (const section of sections) {
+    const says =
+      section.id === 'what-if-the-fan-stops'
+        ? report.fanStop.sentence
+        : section.id === 'how-is-it-computed'
+          ? ''
+          : report.verdict.sentence;
+    expect(section.textContent).toContain(says);
+  }
   expect(container.textContent).toContain(report.verdict.reasons[0] ?? 'none');
 });

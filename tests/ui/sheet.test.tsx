@@ -15,7 +15,7 @@ function sheetOf(report: Parameters<typeof Sheet>[0]['report']): HTMLElement {
 describe.each(exampleIds)('the sheet of %s', (id) => {
   const { report } = sampleExample(id);
 
-  test('carries verdict, rating, every limit, note, caution, input, assumption and source', () => {
+  test('carries verdict, both ratings, time to act, every limit, note, caution, input, assumption and source', () => {
     const text = sheetOf(report).textContent ?? '';
     const said = [
       report.title.title,
@@ -29,7 +29,8 @@ describe.each(exampleIds)('the sheet of %s', (id) => {
       ...report.notes.slice(0, 3).map((note) => note.text),
       ...report.cautions.map((caution) => caution.text),
       ...report.inputs.flatMap((group) => group.rows.map((row) => row.value)),
-      ...report.assumptions.map((assumption) => assumption.says),
+      ...report.assumptions.filter(({ ofModel }) => ofModel).map(({ says }) => says),
+      ...report.fanStop.figures.flatMap(({ label, value }) => [label, value]),
       ...report.sources.map((source) => source.cite.split(';')[0] ?? ''),
     ];
     for (const part of said) expect(text).toContain(part);

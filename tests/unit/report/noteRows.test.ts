@@ -53,7 +53,7 @@ test('the gravest stand first', () => {
     low: 0.0004,
     high: null,
   };
-  const caution: Note = { code: 'meanOnly', severity: 'caution', variable: 'duty', value: 0.25 };
+  const caution: Note = { code: 'airRunsBack', severity: 'caution', variable: 'share', value: 0.25 };
   expect(noteRows([info, caution, beyond('sink 1', 5000)], 'metric').map((row) => row.severity)).toEqual([
     'beyond',
     'caution',
@@ -120,7 +120,20 @@ test.each<[Note, RegExp]>([
     { code: 'tightGap', severity: 'info', variable: 'gap_m', value: 0.0002, low: 0.0004, high: null },
     /gap of 0\.2\smm .* below 0\.4\smm/,
   ],
-  [{ code: 'meanOnly', severity: 'caution', variable: 'duty', value: 0.25 }, /on for 25\s% of the time/],
+  [
+    { code: 'fanObstructed', severity: 'caution', variable: 'space_m', value: 0.02, low: 0.057, high: null },
+    /20\smm from the fan, closer than its diameter of 57\smm/,
+  ],
+  [
+    { code: 'fanBackwards', severity: 'caution', where: 'fan 2', variable: 'speedRatio', value: 1 },
+    /push air back through fan 2/,
+  ],
+  [{ code: 'bridgedDip', severity: 'caution' }, /curve has a dip .*another kind/],
+  [{ code: 'airRunsBack', severity: 'caution', variable: 'share', value: 0.25 }, /25\s% of the flow/],
+  [
+    { code: 'lyingFins', severity: 'caution', variable: 'tilt_rad', value: Math.PI / 2 },
+    /90°? from upright|90/,
+  ],
 ])('$code is said with its numbers', (note, words) => {
   expect(noteRows([note], 'metric')[0]?.text).toMatch(words);
 });
