@@ -8,16 +8,8 @@ import {
 } from '../studies/derating.ts';
 import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
 import type { LineChart } from './lineChart.ts';
-import type { UnitSystem } from './types.ts';
+import type { DeratingReport, UnitSystem } from './types.ts';
 import { roundTicks, temperature, watts } from './words.ts';
-
-/** Rated load over the room, and film over the fan's supply. */
-export interface DeratingReport {
-  readonly sentence: string;
-  readonly overAmbient: LineChart;
-  readonly overAltitude: LineChart;
-  readonly overSupply: LineChart;
-}
 
 const zeroCelsius_K = 273.15;
 const ambients_K = [0, 10, 20, 30, 40, 50, 60].map((celsius) => zeroCelsius_K + celsius);

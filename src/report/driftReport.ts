@@ -1,23 +1,8 @@
 import type { Drift } from '../core/system/drift.ts';
 import type { Design } from '../model/design.ts';
 import { duration } from './durations.ts';
-import type { UnitSystem } from './types.ts';
+import type { DriftReport, UnitSystem } from './types.ts';
 import { capital, fixed, resistorName, temperature } from './words.ts';
-
-export interface DriftRow {
-  readonly label: string;
-  readonly film: string;
-  readonly drift: string;
-  readonly settled: string;
-}
-
-/** What self-heating does to the resistances, and how long to wait. */
-export interface DriftReport {
-  readonly sentence: string;
-  readonly rows: readonly DriftRow[];
-  /** How close counts as settled. */
-  readonly within: string;
-}
 
 export function driftReport(design: Design, drift: Drift | null, system: UnitSystem): DriftReport | null {
   if (!drift) return null;

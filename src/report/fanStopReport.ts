@@ -7,51 +7,10 @@ import type { RatedLoad } from '../studies/ratedLoad.ts';
 import { duration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
-import type { Figure, UnitSystem, VerdictReport } from './types.ts';
+import type { FanStopReport, Figure, RatingRow, TimeRow, UnitSystem, VerdictReport } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
 import { counted, listed, roundTicks, temperature, watts } from './words.ts';
-
-/** One of the two ratings of a label. */
-export interface RatingRow {
-  readonly key: 'running' | 'stopped';
-  /** "with fan", "without fan". */
-  readonly label: string;
-  readonly total: string;
-  readonly each: string;
-  readonly boundBy: string;
-  readonly state: VerdictReport['state'];
-  /** The present load judged like that. */
-  readonly word: string;
-}
-
-export interface ReachedRow {
-  readonly key: LimitKey;
-  readonly label: string;
-  readonly time: string;
-}
-
-export interface TimeRow {
-  readonly time: string;
-  readonly cells: readonly string[];
-}
-
-/** What happens when the fans stop, and what the box may carry without them. */
-export interface FanStopReport {
-  readonly sentence: string;
-  /** For a label: both ratings and the time to act, in one sentence. */
-  readonly label: string;
-  /** The same as figures of a sheet. */
-  readonly figures: readonly Figure[];
-  readonly ratings: readonly RatingRow[];
-  readonly stopped: VerdictReport;
-  /** Time to the first limit of a part; `null` where none is passed or there is no answer. */
-  readonly act: string | null;
-  readonly reached: readonly ReachedRow[];
-  readonly chart: LineChart | null;
-  readonly heads: readonly string[];
-  readonly times: readonly TimeRow[];
-}
 
 export function fanStopReport(
   design: Design,

@@ -2,15 +2,8 @@ import type { PulseOutcome } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import { duration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
-import type { LineChart } from './lineChart.ts';
-import type { UnitSystem } from './types.ts';
+import type { PulseReport, UnitSystem } from './types.ts';
 import { resistorName, roundTicks, temperature } from './words.ts';
-
-/** The hottest film under a load that comes and goes. */
-export interface PulseReport {
-  readonly sentence: string;
-  readonly chart: LineChart;
-}
 
 export function pulseReport(design: Design, pulse: PulseOutcome, system: UnitSystem): PulseReport {
   const { position, on_s, period_s, peak_K, valley_K, single_K, trace } = pulse;

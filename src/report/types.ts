@@ -3,11 +3,8 @@ import type { Severity } from '../core/card.ts';
 import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
-import type { DeratingReport } from './deratingReport.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
-import type { DriftReport } from './driftReport.ts';
-import type { FanStopReport } from './fanStopReport.ts';
-import type { PulseReport } from './pulseReport.ts';
+import type { LineChart } from './lineChart.ts';
 
 export type { UnitSystem };
 
@@ -287,6 +284,76 @@ export interface HeatReport {
   readonly temperatureUnit: string;
   readonly ticks: readonly number[];
   readonly spoken: string;
+}
+
+/** One of the two ratings of a label. */
+export interface RatingRow {
+  readonly key: 'running' | 'stopped';
+  /** "with fan", "without fan". */
+  readonly label: string;
+  readonly total: string;
+  readonly each: string;
+  readonly boundBy: string;
+  readonly state: VerdictState;
+  /** The present load judged like that. */
+  readonly word: string;
+}
+
+export interface ReachedRow {
+  readonly key: LimitKey;
+  readonly label: string;
+  readonly time: string;
+}
+
+export interface TimeRow {
+  readonly time: string;
+  readonly cells: readonly string[];
+}
+
+/** What happens when the fans stop, and what the box may carry without them. */
+export interface FanStopReport {
+  readonly sentence: string;
+  /** For a label: both ratings and the time to act, in one sentence. */
+  readonly label: string;
+  /** The same as figures of a sheet. */
+  readonly figures: readonly Figure[];
+  readonly ratings: readonly RatingRow[];
+  readonly stopped: VerdictReport;
+  /** Time to the first limit of a part; `null` where none is passed or there is no answer. */
+  readonly act: string | null;
+  readonly reached: readonly ReachedRow[];
+  readonly chart: LineChart | null;
+  readonly heads: readonly string[];
+  readonly times: readonly TimeRow[];
+}
+
+/** Rated load over the room, and film over the fan's supply. */
+export interface DeratingReport {
+  readonly sentence: string;
+  readonly overAmbient: LineChart;
+  readonly overAltitude: LineChart;
+  readonly overSupply: LineChart;
+}
+
+export interface DriftRow {
+  readonly label: string;
+  readonly film: string;
+  readonly drift: string;
+  readonly settled: string;
+}
+
+/** What self-heating does to the resistances, and how long to wait. */
+export interface DriftReport {
+  readonly sentence: string;
+  readonly rows: readonly DriftRow[];
+  /** How close counts as settled. */
+  readonly within: string;
+}
+
+/** The hottest film under a load that comes and goes. */
+export interface PulseReport {
+  readonly sentence: string;
+  readonly chart: LineChart;
 }
 
 export interface NoteRow {

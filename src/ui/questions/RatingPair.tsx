@@ -1,4 +1,4 @@
-import type { RatingRow } from '../../report/fanStopReport.ts';
+import type { RatingRow } from '../../report/types.ts';
 import styles from './RatingPair.module.css';
 
 /** The two ratings of a label side by side, each with the verdict on the present load. */

@@ -85,7 +85,7 @@ describe('what the core is told', () => {
       supplySag: 0.1,
       speedLoss: 0.2,
       inletSpace_m: 0.1,
-      outletSpace_m: 0.042,
+      outletSpace_m: 0.042 + defaultDesign.box.length_m,
       others: [{ name: 'Fan 2', place: 'behind', supply_V: 9, curve: fan.curve }],
     });
   });

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { createHeatNetwork, solveHeatNetwork } from '../../../../src/core/heat/network.ts';
+import {
+  createHeatNetwork,
+  solveHeatNetwork,
+  solveHeatStep,
+  toDatum_W,
+} from '../../../../src/core/heat/network.ts';
 
 function solved(
   nodes: number,
@@ -75,5 +80,65 @@ describe('solveHeatNetwork', () => {
   test('tells a node without any way to the datum', () => {
     expect(solved(2, [[0, -1, 1]], [1, 1]).ok).toBe(false);
     expect(solved(2, [[0, 1, 1]], [1, 0]).ok).toBe(false);
+  });
+});
+
+describe('solveHeatStep', () => {
+  const pair = () => {
+    const network = createHeatNetwork(2, [0, 1], [1, -1]);
+    network.G_WPerK.set([0.5, 0.2]);
+    network.power_W.set([3, 1]);
+    return network;
+  };
+  const capacity = Float64Array.of(2, 5);
+
+  test('balances heat in, out and kept in every single step, however long', () => {
+    for (const step_s of [1e-6, 0.1, 7, 1e6]) {
+      const network = pair();
+      const from = Float64Array.of(40, -3);
+      expect(solveHeatStep(network, capacity, from, step_s)).toBe(true);
+      const kept_W = network.rise_K.reduce(
+        (sum, rise, i) => sum + ((capacity[i] as number) * (rise - (from[i] as number))) / step_s,
+        0,
+      );
+      // The smaller the step, the smaller the difference of two rises that the watts are told from.
+      expect(Math.abs(4 - toDatum_W(network) - kept_W)).toBeLessThan(1e-13 * (40 / step_s + 4) * 10);
+    }
+  });
+
+  test('a very long step is the steady answer, a very short one leaves everything as it was', () => {
+    const network = pair();
+    const from = Float64Array.of(40, -3);
+    solveHeatStep(network, capacity, from, 1e-12);
+    network.rise_K.forEach((rise, i) => {
+      expect(rise).toBeCloseTo(from[i] as number, 9);
+    });
+    solveHeatStep(network, capacity, from, 1e15);
+    expect(network.rise_K[1]).toBeCloseTo(20, 9);
+    expect(network.rise_K[0]).toBeCloseTo(26, 9);
+  });
+
+  test('may start from the network’s own rises, in place', () => {
+    const [own, other] = [pair(), pair()];
+    own.rise_K.set([10, 4]);
+    solveHeatStep(own, capacity, own.rise_K, 0.5);
+    solveHeatStep(other, capacity, Float64Array.of(10, 4), 0.5);
+    expect([...own.rise_K]).toEqual([...other.rise_K]);
+  });
+});
+
+describe('toDatum_W', () => {
+  test('is all that is put in, once the network is steady', () => {
+    const { network } = solved(
+      3,
+      [
+        [0, 1, 1],
+        [2, 0, 1],
+        [1, -1, 1],
+        [2, -1, 3],
+      ],
+      [5, 2, 0.5],
+    );
+    expect(toDatum_W(network)).toBeCloseTo(7.5, 12);
   });
 });
