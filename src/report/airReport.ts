@@ -1,3 +1,4 @@
+import { hysteresis } from '../core/fan/hysteresis.ts';
 import type { AirOutcome, FanOutcome, PassageKind, Solved } from '../core/system/outcome.ts';
 import type { Curves } from '../core/system/solveSystem.ts';
 import { amount, plain, quantity, unitOf } from './format.ts';
@@ -67,12 +68,11 @@ const lostWords: Readonly<Record<PassageKind, string>> = {
 
 /** A curve with a dip: where a fan settles depends on where it comes from. */
 function severalWords(air: AirOutcome, lower: Solved | null, system: UnitSystem): string {
-  const stable = air.intersections.filter((point) => point.stable);
-  const [least] = stable;
-  const most = stable[stable.length - 1];
-  if (stable.length < 2 || !least || !most) return '';
-  const flow = (point: typeof least) => quantity(point.flow_m3PerS, 'volumeFlow', system, 3);
-  return ` The fan can settle at ${stable.length} points: at ${flow(least)} when it starts from rest against the box, at ${flow(most)} when it comes from more flow, and it keeps the one it has. The larger is used here${lowerWords(lower, system)}.`;
+  const ends = hysteresis(air.intersections);
+  if (!ends || ends.fromRest === ends.fromFreeDelivery) return '';
+  const count = air.intersections.filter(({ stable }) => stable).length;
+  const flow = (point: typeof ends.fromRest) => quantity(point.flow_m3PerS, 'volumeFlow', system, 3);
+  return ` The fan can settle at ${count} points: at ${flow(ends.fromRest)} when it starts from rest against the box, at ${flow(ends.fromFreeDelivery)} when it comes from more flow, and it keeps the one it has. The larger is used here${lowerWords(lower, system)}.`;
 }
 
 function lowerWords(lower: Solved | null, system: UnitSystem): string {

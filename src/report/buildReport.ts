@@ -43,6 +43,7 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     ...limits.map((limit) => limit.source),
   ]);
   const headline = buildHeadline(design, outcome, prefs);
+  const notes = noteRows(trustOf(input).notes, system);
   return {
     ...headline,
     load: solved ? loadReport(design, solved, system) : null,
@@ -60,8 +61,16 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
       const source = bibliography.rowOf(limits[i]?.source ?? '');
       return { ...row, source: source.cite, footnote: source.number };
     }),
-    notes: noteRows(trustOf(input).notes, system),
-    fanStop: fanStopReport(design, outcome, fanStop(input), system),
+    notes,
+    fanStop: fanStopReport(
+      design,
+      outcome,
+      fanStop(input),
+      noteRows(trustOf(input, fansStopped).notes, system).filter(
+        ({ text }) => !notes.some((note) => note.text === text),
+      ),
+      system,
+    ),
     derating: solved ? deratingReport(design, input, system) : null,
     drift: solved ? driftReport(design, driftOf(input), system) : null,
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,

@@ -7,7 +7,15 @@ import type { RatedLoad } from '../studies/ratedLoad.ts';
 import { duration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
-import type { FanStopReport, Figure, RatingRow, TimeRow, UnitSystem, VerdictReport } from './types.ts';
+import type {
+  FanStopReport,
+  Figure,
+  NoteRow,
+  RatingRow,
+  TimeRow,
+  UnitSystem,
+  VerdictReport,
+} from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
 import { counted, listed, roundTicks, temperature, watts } from './words.ts';
@@ -16,6 +24,7 @@ export function fanStopReport(
   design: Design,
   outcome: Outcome,
   study: FanStop,
+  notes: readonly NoteRow[],
   system: UnitSystem,
 ): FanStopReport {
   const { reached, timeline } = study;
@@ -33,6 +42,7 @@ export function fanStopReport(
     figures: figuresOf(ratings, timeline !== null, act),
     ratings,
     stopped,
+    notes,
     act,
     reached: reached.map(({ key, time_s }) => ({
       key,

@@ -319,6 +319,8 @@ export interface FanStopReport {
   readonly figures: readonly Figure[];
   readonly ratings: readonly RatingRow[];
   readonly stopped: VerdictReport;
+  /** What limits trust in the answer without fans, beyond what is said of the running box. */
+  readonly notes: readonly NoteRow[];
   /** Time to the first limit of a part; `null` where none is passed or there is no answer. */
   readonly act: string | null;
   readonly reached: readonly ReachedRow[];

@@ -1,12 +1,19 @@
-import type { SystemInput } from '../../src/core/system/input.ts';
+import { ordinaryRun, type Run, type SystemInput } from '../../src/core/system/input.ts';
 import type { Solved } from '../../src/core/system/outcome.ts';
 import { solveSystem } from '../../src/core/system/solveSystem.ts';
+import { type Trust, trustOf } from '../../src/core/system/trust.ts';
 
 /** The answer of a box that must have one. */
-export function solved(input: SystemInput): Solved {
-  const outcome = solveSystem(input);
+export function solved(input: SystemInput, run: Run = ordinaryRun): Solved {
+  const outcome = solveSystem(input, run);
   if (!outcome.ok) throw new Error(`no answer: ${outcome.reason}`);
   return outcome;
+}
+
+/** Notes and methods of a box that must have an answer. */
+export function trusted(input: SystemInput, run: Run = ordinaryRun): Trust {
+  solved(input, run);
+  return trustOf(input, run);
 }
 
 /** The same box with another fan curve, in m³/h and Pa. */

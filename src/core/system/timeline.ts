@@ -2,12 +2,14 @@ import { gradientStep, solveNetwork } from '../airflow/network.ts';
 import { createMarch, type March, marchStep, stored_J } from '../heat/march.ts';
 import { evaluatePchip, preparePchip } from '../solve/pchip.ts';
 import { heatCapacities_JPerK } from './capacities.ts';
+import { setConductances } from './conductances.ts';
 import { describeHeat } from './describeOutcome.ts';
 import { fansStopped, ordinaryRun, type SystemInput } from './input.ts';
 import { type JudgedAir, judgeLimits } from './limits.ts';
 import type { LimitKey } from './outcome.ts';
-import { draughtStart, setConductances, updateAir } from './settle.ts';
+import { draughtStart } from './settle.ts';
 import { settleSystem } from './solveSystem.ts';
+import { hottestMeaningful_K, updateAir } from './updateAir.ts';
 import { prepareWork, type Work } from './work.ts';
 
 /** Temperatures of the box at one moment. */
@@ -54,9 +56,6 @@ export const ordinaryTimeline: TimelineOptions = {
   tolerance_K: 0.25,
   untilSettled: true,
 };
-
-/** Nothing here bears more. */
-const hottestMeaningful_K = 1500;
 
 /**
  * All fans stop at once at full load, from the temperatures of the running box. The draught takes over from the first moment,

@@ -2,6 +2,7 @@ import { fanStopTable, ratingsTable, reachedTable } from '../../report/tables.ts
 import type { Report } from '../../report/types.ts';
 import styles from './columns.module.css';
 import { LinesFigure } from './LinesFigure.tsx';
+import { NoteList } from './NoteList.tsx';
 import { QuestionSection } from './QuestionSection.tsx';
 import { RatingPair } from './RatingPair.tsx';
 import { TableTwin } from './TableTwin.tsx';
@@ -21,6 +22,7 @@ export function WhatIfTheFanStops({ report }: { readonly report: Report }) {
         )}
         <div>
           <TableTwin table={reachedTable(report)} open />
+          <NoteList notes={fanStop.notes} />
         </div>
       </div>
     </QuestionSection>

@@ -3,6 +3,7 @@ import type { Report } from '../../report/types.ts';
 import { ChartFrame } from '../charts/ChartFrame.tsx';
 import { LinesChart } from '../charts/lazy.ts';
 import { LinesFigure } from './LinesFigure.tsx';
+import { NoteList } from './NoteList.tsx';
 import { TableTwin } from './TableTwin.tsx';
 import styles from './WillItHold.module.css';
 
@@ -11,18 +12,7 @@ export function WillItHoldMore({ report }: { readonly report: Report }) {
   const { notes, derating, pulse, load } = report;
   return (
     <>
-      {notes.length > 0 && (
-        <>
-          <h3 className={styles.small}>Notes</h3>
-          <ul className={styles.notes}>
-            {notes.map((note) => (
-              <li key={note.text} data-severity={note.severity}>
-                <b>{note.severityWord}.</b> {note.text}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <NoteList notes={notes} />
       {pulse && (
         <>
           <p className={styles.more}>{pulse.sentence}</p>
