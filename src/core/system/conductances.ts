@@ -65,9 +65,10 @@ function setShell(
   const gapFlow = gapFlow_kgPerS(work, s) * forward;
   updateShell(state, shell.faces, work, rise, rise_K[shell.wall] as number, gapFlow);
   if (restful) {
-    // A wall at rest follows its sink: where it is not there yet, the second look hardly moves any more.
+    // A wall at rest follows its sink: where it is not there yet, the second look hardly moves any more. Without fans everything
+    // moves at once, and only a long way is worth that look.
     const resting_K = restingWall_K(state, rise, roomRise_K);
-    if (Math.abs(resting_K - (rise_K[shell.wall] as number)) > 1e-4)
+    if (Math.abs(resting_K - (rise_K[shell.wall] as number)) > (work.path.fans ? 1e-4 : 1))
       updateShell(state, shell.faces, work, rise, resting_K, gapFlow);
   }
   // The air in the gap holds no heat: plate, wall and entering air, joined through it, are joined among themselves.
