@@ -46,11 +46,12 @@ export function reportText(report: Report): string {
     heat ? section(heat.sentence, [ladderTable(report), positionsTable(report), sinksTable(report)]) : '',
     report.drift ? section(report.drift.sentence, [driftTable(report)]) : '',
     report.pulse ? section(report.pulse.sentence, []) : '',
-    section([report.fanStop.sentence, ...report.fanStop.notes.map(({ text }) => text)].join(' '), [
-      ratingsTable(report),
-      reachedTable(report),
-      fanStopTable(report),
-    ]),
+    section(
+      [report.fanStop.sentence, report.fanStop.label, ...report.fanStop.notes.map(({ text }) => text)].join(
+        ' ',
+      ),
+      [ratingsTable(report), reachedTable(report), fanStopTable(report)],
+    ),
     report.derating
       ? section(
           report.derating.sentence,
