@@ -2,7 +2,7 @@ import { ordinaryRun } from '../core/system/input.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
-import { ratedLoad } from '../studies/ratedLoad.ts';
+import { ratedFrom } from '../studies/ratedLoad.ts';
 import { buildDrawing } from './buildDrawing.ts';
 import { filmLimit_K } from './filmLimit.ts';
 import { quantity } from './format.ts';
@@ -23,7 +23,7 @@ export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPre
     verdict: verdictReport(design, outcome, system),
     figures: solved ? figures(solved, system) : [],
     limits: solved ? limitRows(solved.limits, system) : [],
-    ratings: solved ? ratings(design, solved, ratedLoad(toCore(design), ordinaryRun), system) : null,
+    ratings: solved ? ratings(design, solved, ratedFrom(solved, toCore(design), ordinaryRun), system) : null,
     key: solved ? drawingKey(design, solved, system) : null,
     drawing: buildDrawing(design, outcome, system),
   };

@@ -5,9 +5,10 @@ import { systemCards } from '../core/system/methods.ts';
 import { modelAssumptions } from '../core/system/modelAssumptions.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
 import { solveSystem, systemCurves } from '../core/system/solveSystem.ts';
-import { trustOf } from '../core/system/trust.ts';
+import { type Trust, trustOf } from '../core/system/trust.ts';
 import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
+import { swingsOf } from '../studies/derating.ts';
 import { fanStop } from '../studies/fanStop.ts';
 import { airReport } from './airReport.ts';
 import { bibliographyOf } from './bibliography.ts';
@@ -36,14 +37,17 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
   const { system } = prefs;
   const solved: Solved | null = outcome.ok ? outcome : null;
   const input = toCore(design);
-  const used = usedCards(input);
+  const running = trustOf(input);
+  const stopped = trustOf(input, fansStopped);
+  const used = usedCards(running, stopped);
   const limits = solved?.limits ?? [];
   const bibliography = bibliographyOf([
     ...used.map((card) => card.source.key),
     ...limits.map((limit) => limit.source),
   ]);
   const headline = buildHeadline(design, outcome, prefs);
-  const notes = noteRows(trustOf(input).notes, system);
+  const notes = noteRows(running.notes, system);
+  const stop = fanStop(input, outcome);
   return {
     ...headline,
     load: solved ? loadReport(design, solved, system) : null,
@@ -65,13 +69,11 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     fanStop: fanStopReport(
       design,
       outcome,
-      fanStop(input),
-      noteRows(trustOf(input, fansStopped).notes, system).filter(
-        ({ text }) => !notes.some((note) => note.text === text),
-      ),
+      stop,
+      noteRows(stopped.notes, system).filter(({ text }) => !notes.some((note) => note.text === text)),
       system,
     ),
-    derating: solved ? deratingReport(design, input, system) : null,
+    derating: solved ? deratingReport(design, input, system, swingsOf(input, outcome, stop.outcome)) : null,
     drift: solved ? driftReport(design, driftOf(input), system) : null,
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
     cautions: cautions(design, outcome, system),
@@ -91,8 +93,8 @@ function lowerPoint(input: SystemInput, { air }: Solved): Solved | null {
 }
 
 /** Methods behind this answer, with the fans running and without, in the order of the way. */
-function usedCards(input: SystemInput): Card[] {
-  const ids = new Set([...trustOf(input).used, ...trustOf(input, fansStopped).used]);
+function usedCards(running: Trust, stopped: Trust): Card[] {
+  const ids = new Set([...running.used, ...stopped.used]);
   return systemCards.filter((card) => ids.has(card.id));
 }
 

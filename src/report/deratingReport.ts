@@ -5,6 +5,8 @@ import {
   deratingOverAltitude,
   deratingOverAmbient,
   filmOverSupply,
+  type Swings,
+  swingsOf,
 } from '../studies/derating.ts';
 import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
 import type { LineChart } from './lineChart.ts';
@@ -16,9 +18,14 @@ const ambients_K = [0, 10, 20, 30, 40, 50, 60].map((celsius) => zeroCelsius_K + 
 const altitudes_m = [0, 1000, 2000, 3000, 4000];
 const supplySteps = 8;
 
-export function deratingReport(design: Design, input: SystemInput, system: UnitSystem): DeratingReport {
-  const ambient = deratingOverAmbient(input, ambients_K);
-  const altitude = deratingOverAltitude(input, altitudes_m);
+export function deratingReport(
+  design: Design,
+  input: SystemInput,
+  system: UnitSystem,
+  swings: Swings = swingsOf(input),
+): DeratingReport {
+  const ambient = deratingOverAmbient(input, ambients_K, swings);
+  const altitude = deratingOverAltitude(input, altitudes_m, swings);
   return {
     sentence: sentenceOf(ambient, altitude, system),
     overAmbient: wattsChart(

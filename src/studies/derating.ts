@@ -1,6 +1,7 @@
 import { fansStopped, ordinaryRun, type Run, type SystemInput } from '../core/system/input.ts';
+import type { Outcome } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
-import { ratedLoad } from './ratedLoad.ts';
+import { pulseSwing, ratedLoad } from './ratedLoad.ts';
 
 /** Rated watts over one condition of the room. */
 export interface DeratingCurve {
@@ -19,18 +20,48 @@ export interface SupplyCurve {
 }
 
 /** Rated load over the temperature of the room, with and without fans. */
-export function deratingOverAmbient(input: SystemInput, at_K: readonly number[]): DeratingCurve {
-  return curve(at_K, (T_K) => ({ ...input, room: { ...input.room, T_K } }));
+export function deratingOverAmbient(
+  input: SystemInput,
+  at_K: readonly number[],
+  swings = swingsOf(input),
+): DeratingCurve {
+  return curve(swings, at_K, (T_K) => ({ ...input, room: { ...input.room, T_K } }));
 }
 
 /** Rated load over altitude, with and without fans; the pressure of the standard atmosphere there. */
-export function deratingOverAltitude(input: SystemInput, at_m: readonly number[]): DeratingCurve {
-  return curve(at_m, (altitude_m) => ({ ...input, room: { ...input.room, altitude_m, pressure_Pa: null } }));
+export function deratingOverAltitude(
+  input: SystemInput,
+  at_m: readonly number[],
+  swings = swingsOf(input),
+): DeratingCurve {
+  return curve(swings, at_m, (altitude_m) => ({
+    ...input,
+    room: { ...input.room, altitude_m, pressure_Pa: null },
+  }));
 }
 
-function curve(at: readonly number[], place: (value: number) => SystemInput): DeratingCurve {
-  const watts = (run: Run) => at.map((value) => ratedLoad(place(value), run)?.total_W ?? null);
-  return { at, running_W: watts(ordinaryRun), stopped_W: watts(fansStopped) };
+/** How far films swing in pulses, with and without fans, over their mean rises: hardly a matter of the room. */
+export interface Swings {
+  readonly running: number;
+  readonly stopped: number;
+}
+
+export function swingsOf(
+  input: SystemInput,
+  running: Outcome = solveSystem(input),
+  stopped: Outcome = solveSystem(input, fansStopped),
+): Swings {
+  return { running: running.ok ? pulseSwing(running) : 1, stopped: stopped.ok ? pulseSwing(stopped) : 1 };
+}
+
+function curve(swings: Swings, at: readonly number[], place: (value: number) => SystemInput): DeratingCurve {
+  const watts = (run: Run, swing: number) =>
+    at.map((value) => ratedLoad(place(value), run, swing)?.total_W ?? null);
+  return {
+    at,
+    running_W: watts(ordinaryRun, swings.running),
+    stopped_W: watts(fansStopped, swings.stopped),
+  };
 }
 
 /** Hottest film over the supply of all fans, each in its own proportion. @param supply_V of the first kind of fan */

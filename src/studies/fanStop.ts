@@ -2,7 +2,7 @@ import { fansStopped, ordinaryRun, type SystemInput } from '../core/system/input
 import type { Outcome } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
 import { afterFanStop, limitTimes, type Reached, type Timeline } from '../core/system/timeline.ts';
-import { type RatedLoad, ratedLoad } from './ratedLoad.ts';
+import { type RatedLoad, ratedFrom } from './ratedLoad.ts';
 
 /** All there is to say about the day the fans stop. */
 export interface FanStop {
@@ -17,12 +17,14 @@ export interface FanStop {
   readonly reached: readonly Reached[];
 }
 
-export function fanStop(input: SystemInput): FanStop {
+/** @param running the answer with fans, where it is there already */
+export function fanStop(input: SystemInput, running: Outcome = solveSystem(input)): FanStop {
+  const stopped = solveSystem(input, fansStopped);
   const timeline = afterFanStop(input);
   return {
-    outcome: solveSystem(input, fansStopped),
-    running: ratedLoad(input, ordinaryRun),
-    stopped: ratedLoad(input, fansStopped),
+    outcome: stopped,
+    running: running.ok ? ratedFrom(running, input, ordinaryRun) : null,
+    stopped: stopped.ok ? ratedFrom(stopped, input, fansStopped) : null,
     timeline,
     reached: timeline ? limitTimes(timeline) : [],
   };

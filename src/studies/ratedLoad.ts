@@ -18,15 +18,24 @@ const mostPasses = 40;
 /**
  * Largest multiple of the load at which every limit still holds: temperatures with the spare factor on their rise, makers' own
  * figures (watts, volts) without. Found by solving again at the load it comes to, until it stands within a ten-thousandth.
+ * @param swing of films in pulses, where it is known (`pulseSwing`): following them is most of the work
  * @returns `null` where nothing bounds the load, or the box has no answer
  */
-export function ratedLoad(input: SystemInput, run: Run): RatedLoad | null {
+export function ratedLoad(input: SystemInput, run: Run, swing?: number): RatedLoad | null {
+  const first = solveSystem(input, swing === undefined ? run : { ...run, pulses: false });
+  return first.ok ? ratedFrom(first, input, run, swing) : null;
+}
+
+/** The same where the answer at the load as given is there already. */
+export function ratedFrom(
+  first: Solved,
+  input: SystemInput,
+  run: Run,
+  swing = pulseSwing(first),
+): RatedLoad | null {
   const quick: Run = { ...run, pulses: false };
-  const first = solveSystem(input, run);
-  if (!first.ok) return null;
-  const swing = pulseSwing(first);
   let factor = 1;
-  let outcome = first;
+  let outcome: Solved = first;
   for (let pass = 0; pass < mostPasses; pass++) {
     const bound = tightest(outcome, input.limits.spareFactor, swing);
     if (bound === null) return null;
@@ -62,7 +71,7 @@ function scaled(input: SystemInput, factor: number): SystemInput {
 }
 
 /** Rise of the hottest film at the end of a pulse over its rise at the mean load: the same at any load. */
-function pulseSwing({ heat, pulse }: Solved): number {
+export function pulseSwing({ heat, pulse }: Solved): number {
   if (!pulse) return 1;
   const mean_K = (heat.positions[pulse.position]?.film_K ?? heat.entering_K) - heat.entering_K;
   return mean_K > 1e-9 ? Math.max(1, (pulse.peak_K - heat.entering_K) / mean_K) : 1;

@@ -114,6 +114,13 @@ describe('the page', () => {
     );
   });
 
+  test('puts derating and tables under the limits of the first question a moment later', async () => {
+    const { container } = openPage();
+    const first = container.querySelector('#will-it-hold');
+    await waitFor(() => expect(first?.textContent).toContain('Rated load over the room'));
+    expect(within(first as HTMLElement).getByText(/^Table: Limits, most urgent first/)).toBeInTheDocument();
+  });
+
   test('sends the sheet to the printer', async () => {
     const { user } = openPage();
     const print = vi.spyOn(window, 'print').mockImplementation(() => {});

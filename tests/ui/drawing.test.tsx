@@ -227,6 +227,21 @@ describe('the key to the drawing', () => {
       (report.air?.shares ?? []).map(({ percent, label }) => `${percent} ${label}`),
     );
   });
+
+  test('says what both ends of the tint are: the room and the limit of the film', () => {
+    const { container } = renderWithDesign(<AirKey report={report} />);
+    const ends = [...container.querySelectorAll('p span:not([aria-hidden])')].map((end) => end.textContent);
+    expect(ends).toEqual([report.key?.coldest, report.key?.hottest]);
+    expect(ends[0]).toMatch(/^\d+\s°C room$/);
+    expect(ends[1]).toMatch(/^film limit \d+\s°C$/);
+  });
+
+  test('says nothing of air and warmth that have no answer', () => {
+    const { report: unsolved } = sampleWithoutAnswer();
+    const { container } = renderWithDesign(<AirKey report={unsolved} />);
+    expect(screen.queryByRole('list')).toBeNull();
+    expect(container.textContent).toBe(unsolved.drawing.caption);
+  });
 });
 
 test('a design without an answer is drawn without air and temperatures', () => {

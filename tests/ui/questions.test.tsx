@@ -1,10 +1,36 @@
 import { render, screen, within } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
+import {
+  driftTable,
+  fanStopTable,
+  fansTable,
+  limitsTable,
+  lineChartTable,
+  loadTable,
+  ratingsTable,
+  reachedTable,
+} from '../../src/report/tables.ts';
+import type { TextTable } from '../../src/report/types.ts';
 import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
-import { exampleIds, sampleExample, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+
+/** What stands in the twin of a table, heads first. */
+function shown(container: HTMLElement, { caption }: TextTable): (string | null)[][] {
+  const place = [...container.querySelectorAll('section[aria-label]')].find(
+    (section) => section.getAttribute('aria-label') === caption,
+  );
+  return [...(place?.querySelectorAll('tr') ?? [])].map((row) =>
+    [...row.children].map((cell) => cell.textContent),
+  );
+}
+
+function expectShown(container: HTMLElement, table: TextTable) {
+  expect(table.rows.length).toBeGreaterThan(0);
+  expect(shown(container, table)).toEqual([table.columns.map(({ head }) => head), ...table.rows]);
+}
 
 describe.each(exampleIds)('the questions about %s', (id) => {
   const { report } = sampleExample(id);
@@ -66,18 +92,52 @@ describe.each(exampleIds)('the questions about %s', (id) => {
     expect(rows('Fan curve and the box’s own curve')).toBe(report.air?.chart?.fan.length);
   });
 
-  test('both ratings stand side by side, and the limits in the order they are reached', () => {
+  test('put the watts with and without fan side by side, each with what bounds it and the verdict on the load', () => {
     const { container } = render(<WhatIfTheFanStops report={report} />);
-    const terms = [...container.querySelectorAll('dl dt')].map((term) => term.textContent);
-    expect(terms).toEqual(['with fan', 'without fan']);
-    const totals = [...container.querySelectorAll('dl b')].map((total) => total.textContent);
-    expect(totals).toEqual(report.fanStop.ratings.map(({ total }) => total));
-    const table = screen.getByRole('region', { name: /Limits after the fan stops/ });
-    const times = within(table)
-      .getAllByRole('row')
-      .slice(1)
-      .map((row) => row.textContent);
-    expect(times).toEqual(report.fanStop.reached.map(({ label, time }) => label + time));
+    const pair = [...container.querySelectorAll('dl > div')];
+    expect(pair.map((each) => each.querySelector('dt')?.textContent)).toEqual(['with fan', 'without fan']);
+    report.fanStop.ratings.forEach(({ total, boundBy, word, state }, i) => {
+      expect(pair[i]?.querySelector('b')?.textContent).toBe(total);
+      expect(pair[i]?.textContent).toContain(`bounded by: ${boundBy}`);
+      expect(pair[i]?.textContent).toContain(`The present load ${word}`);
+      expect(pair[i]).toHaveAttribute('data-state', state);
+    });
+    expect(report.fanStop.label).not.toBe('');
+    expect(container.textContent).toContain(`For the label: ${report.fanStop.label}`);
+  });
+
+  test('list the limits in the order they are reached after a stop, open to read without a click', () => {
+    const { container } = render(<WhatIfTheFanStops report={report} />);
+    expectShown(container, reachedTable(report));
+    const place = screen.getByRole('region', { name: /Limits after the fan stops/ });
+    expect(place.closest('details')).toHaveAttribute('open');
+  });
+
+  test('show of a bad day cell by cell what the report says', () => {
+    const { container } = render(
+      <>
+        <WillItHoldMore report={report} />
+        <Questions report={report} />
+      </>,
+    );
+    const { derating } = report;
+    if (!derating) throw new Error('the example has no answer');
+    for (const table of [
+      limitsTable(report),
+      loadTable(report),
+      lineChartTable(derating.overAmbient),
+      lineChartTable(derating.overAltitude),
+      lineChartTable(derating.overSupply),
+      fansTable(report),
+      driftTable(report),
+      ratingsTable(report),
+      fanStopTable(report),
+    ])
+      expectShown(container, table);
+    for (const said of [derating.sentence, report.drift?.sentence ?? '', report.air?.sound ?? '']) {
+      expect(said).not.toBe('');
+      expect(container.textContent).toContain(said);
+    }
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
@@ -112,4 +172,61 @@ test('without an answer every question still says why', () => {
     expect(section.textContent).toContain(says);
   }
   expect(container.textContent).toContain(report.verdict.reasons[0] ?? 'none');
+});
+
+test('what comes a moment later is given its place at the end of the first question', () => {
+  const { report } = sampleExample('onePair');
+  const places: (HTMLElement | null)[] = [];
+  const onPlace = (place: HTMLElement | null) => {
+    places.push(place);
+  };
+  const { unmount } = render(<WillItHold report={report} onPlace={onPlace} />);
+  const region = screen.getByRole('region', { name: 'Will it hold?' });
+  expect(places).toEqual([region.lastElementChild]);
+  unmount();
+  expect(places.at(-1)).toBeNull();
+});
+
+test('a load in pulses is told under the limits, with its chart and the twin of it', () => {
+  const { design } = sampleExample('onePair');
+  const { report } = sampleOf({ ...design, load: { ...design.load, duty: 0.25, period_s: 8 } });
+  if (!report.pulse) throw new Error('a load that goes has pulses');
+  const { container } = render(<WillItHoldMore report={report} />);
+  expect(container.textContent).toContain(report.pulse.sentence);
+  const captions = screen.getAllByRole('figure').map((figure) => figure.firstElementChild?.textContent);
+  expect(captions[0]).toBe(report.pulse.chart.caption);
+  expectShown(container, lineChartTable(report.pulse.chart));
+});
+
+test('notes stand with the question they belong to: those of the box without fans under the stop', () => {
+  const { design } = sampleExample('eightResistors');
+  const { report } = sampleOf({
+    ...design,
+    box: { ...design.box, tilt_rad: Math.PI / 2 },
+    baffle: { ...design.baffle, sideClearance_m: 0.0002 },
+  });
+  const notes = ({ container }: { container: HTMLElement }) =>
+    [...container.querySelectorAll('li[data-severity]')].map((note) => note.textContent);
+  const words = (rows: typeof report.notes) =>
+    rows.map(({ severityWord, text }) => `${severityWord}. ${text}`);
+  expect(notes(render(<WillItHoldMore report={report} />))).toEqual(words(report.notes));
+  const stopped = notes(render(<WhatIfTheFanStops report={report} />));
+  expect(stopped).toEqual(words(report.fanStop.notes));
+  expect(stopped.join(' ')).toContain('from upright');
+});
+
+test('without an answer the stop shows the rating that is left, and no chart, moments or times', () => {
+  const { report } = sampleWithoutAnswer();
+  const { container } = render(
+    <>
+      <WillItHoldMore report={report} />
+      <WhatIfTheFanStops report={report} />
+    </>,
+  );
+  const totals = [...container.querySelectorAll('dl b')].map((total) => total.textContent);
+  expect(totals).toEqual(['–', report.fanStop.ratings[1]?.total]);
+  expect(screen.queryByText(/For the label/)).toBeNull();
+  expect(screen.queryByRole('figure')).toBeNull();
+  expectShown(container, ratingsTable(report));
+  expect(container.querySelectorAll('table')).toHaveLength(1);
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { drawSheet } from '../../src/ui/sheet/drawSheet.ts';
 import { plotFan, plotLadder } from '../../src/ui/sheet/plots.ts';
 import { Sheet } from '../../src/ui/sheet/Sheet.tsx';
-import { exampleIds, sampleExample, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
 function sheetOf(report: Parameters<typeof Sheet>[0]['report']): HTMLElement {
   render(<Sheet report={report} />);
@@ -95,4 +95,27 @@ test('a design without an answer still makes a sheet that says so', () => {
   const text = sheetOf(report).textContent ?? '';
   expect(text).toContain(report.verdict.sentence);
   expect(text).toContain('Inputs that matter');
+  expect(text).toContain('rated without fan');
+  expect(text).not.toContain('to act if it stops');
+});
+
+test('the figures for a label stand at the end of the sheet’s own, in the words of the report', () => {
+  const { report } = sampleExample('eightResistors');
+  const figures = [...sheetOf(report).querySelectorAll('.sheet-figures > div')].map(
+    (figure) => `${figure.querySelector('dt')?.textContent}: ${figure.querySelector('dd')?.textContent}`,
+  );
+  const said = [...report.figures, ...report.fanStop.figures].map(({ label, value }) => `${label}: ${value}`);
+  expect(figures).toEqual(said);
+  expect(figures.slice(-3).map((figure) => figure.split(':')[0])).toEqual([
+    'rated with fan',
+    'rated without fan',
+    'to act if it stops',
+  ]);
+});
+
+test('a box that bears a stop of its fan for good says so instead of a time', () => {
+  const { design } = sampleExample('onePair');
+  const { report } = sampleOf({ ...design, load: { ...design.load, duty: 0.25 } });
+  expect(report.fanStop.act).toBeNull();
+  expect(sheetOf(report).querySelector('.sheet-figures')?.textContent).toMatch(/to act if it stopsno hurry$/);
 });

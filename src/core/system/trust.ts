@@ -16,7 +16,7 @@ export interface Trust {
  * text, which the first answer on a screen need not wait for. Empty where there is no answer.
  */
 export function trustOf(input: SystemInput, run: Run = ordinaryRun): Trust {
-  const { work, outcome } = settleSystem(input, run);
+  const { work, outcome } = settleSystem(input, { ...run, pulses: false });
   if (!outcome.ok) return { notes: [], used: [] };
   return { notes: collectNotes(work, outcome.air, outcome.heat), used: usedCards(work) };
 }

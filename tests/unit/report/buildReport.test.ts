@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { fansStopped } from '../../../src/core/system/input.ts';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
 import { trustOf } from '../../../src/core/system/trust.ts';
+import { anotherFan } from '../../../src/model/defaults.ts';
+import { exampleById } from '../../../src/model/examples/examples.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { buildReport } from '../../../src/report/buildReport.ts';
 import { reportTables } from '../../../src/report/tables.ts';
@@ -54,7 +56,10 @@ describe.each(exampleIds)('the report of the example %s', (id) => {
     const { design, report } = sampleExample(id);
     const input = toCore(design);
     const used = [...trustOf(input).used, ...trustOf(input, fansStopped).used];
-    expect([...report.methods.map((method) => method.id)].sort()).toEqual([...new Set(used)].sort());
+    const said = report.methods.map((method) => method.id);
+    expect([...said].sort()).toEqual([...new Set(used)].sort());
+    const stoppedAlone = said.filter((method) => !trustOf(input).used.includes(method));
+    expect(stoppedAlone).toContain('standingFan');
   });
 
   test('carries every note of the outcome, alike ones once', () => {
@@ -89,6 +94,30 @@ describe.each(exampleIds)('the report of the example %s', (id) => {
     });
     const hottest = outcome.ok ? Math.max(...outcome.heat.positions.map((p) => p.film_K)) : 0;
     expect(rungs.at(-1)?.to).toBeCloseTo(hottest - 273.15, 9);
+  });
+});
+
+describe('notes', () => {
+  const { design } = sampleExample('eightResistors');
+
+  test('of the box without fans stand with the stop, those of both with the running box alone', () => {
+    const { notes, fanStop } = sampleOf({
+      ...design,
+      box: { ...design.box, tilt_rad: Math.PI / 2 },
+      baffle: { ...design.baffle, sideClearance_m: 0.0002 },
+    }).report;
+    expect(notes.map(({ code }) => code)).toContain('tightGap');
+    expect(fanStop.notes.map(({ code }) => code)).toContain('lyingFins');
+    const said = [...notes, ...fanStop.notes].map(({ text }) => text);
+    expect(new Set(said).size).toBe(said.length);
+  });
+
+  test.each([
+    ['fanObstructed', { ...design, fan: { ...design.fan, inletSpace_m: 0.02 } }],
+    ['fanBackwards', { ...design, moreFans: [{ ...anotherFan(design.fan, 0), supply_V: 0 }] }],
+    ['bridgedDip', { ...exampleById('dippingCurve'), moreFans: [anotherFan(design.fan, 0)] }],
+  ])('of the fans reach the reader: %s', (code, change) => {
+    expect(sampleOf(change).report.notes.map((note) => note.code)).toContain(code);
   });
 });
 

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../src/model/examples/examples.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { deratingReport } from '../../../src/report/deratingReport.ts';
-import type { DeratingReport, LineChart } from '../../../src/report/types.ts';
+import type { LineChart } from '../../../src/report/lineChart.ts';
+import type { DeratingReport } from '../../../src/report/types.ts';
 import { exampleIds, sampleExample, sampleOf } from '../../helpers/sampleReport.ts';
 
 const example = exampleById('eightResistors');
@@ -66,7 +67,7 @@ test('the sentence says the mean fall over ten kelvin and what two kilometres of
   expect(Number(left)).toBeCloseTo((100 * wattsAt(overAltitude, 2000)) / wattsAt(overAltitude, 0), 1);
 });
 
-test('thin air also leaves the cold faces less: the box without fan loses more of its rating than the one with', () => {
+test('thin air costs a draught more than a fan, which moves the same volume all the same', () => {
   const { overAltitude } = deratingOf('eightResistors');
   const left = (key: string) => wattsAt(overAltitude, 4000, key) / wattsAt(overAltitude, 0, key);
   expect(left('stopped')).toBeLessThan(left('running'));

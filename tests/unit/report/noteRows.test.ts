@@ -129,10 +129,13 @@ test.each<[Note, RegExp]>([
     /push air back through fan 2/,
   ],
   [{ code: 'bridgedDip', severity: 'caution' }, /curve has a dip .*another kind/],
-  [{ code: 'airRunsBack', severity: 'caution', variable: 'share', value: 0.25 }, /25\s% of the flow/],
+  [
+    { code: 'airRunsBack', severity: 'caution', variable: 'share', value: 0.25 },
+    /runs backwards through a passage, 25\s% of the flow/,
+  ],
   [
     { code: 'lyingFins', severity: 'caution', variable: 'tilt_rad', value: Math.PI / 2 },
-    /90°? from upright|90/,
+    /^With the fins 90° from upright /,
   ],
 ])('$code is said with its numbers', (note, words) => {
   expect(noteRows([note], 'metric')[0]?.text).toMatch(words);

@@ -66,6 +66,7 @@ describe('a load in pulses', () => {
 
   test('shows the limit of that resistor’s own part, where the film comes near it', () => {
     expect(reportOf().chart.levels).toEqual([{ label: 'film limit', y: 130, style: 'solid' }]);
+    expect(reportOf().chart.yTicks.at(-1)).toBeGreaterThanOrEqual(130);
     expect(reportOf({ valley_K: 353.15 }).chart.levels).toEqual([]);
     expect(reportOf({ position: 0, peak_K: 343.15 }).chart.levels).toEqual([]);
   });
