@@ -100,8 +100,11 @@ function wattsChart(
     levels: [],
     marks: [],
     xTicks: roundTicks(x[0] as number, x[x.length - 1] as number),
-    yTicks: roundTicks(0, most),
-    spoken: `${caption}: with the fan from ${watts(first, system)} to ${watts(last, system)} over the range drawn.`,
+    yTicks: roundTicks(0, Math.max(most, 1e-3)),
+    spoken:
+      most <= 0
+        ? `${caption}: no load holds anywhere in the range drawn.`
+        : `${caption}: with the fan from ${watts(first, system)} to ${watts(last, system)} over the range drawn.`,
   };
 }
 
@@ -118,7 +121,10 @@ function supplyChart(design: Design, input: SystemInput, system: UnitSystem): Li
   const { film_K } = filmOverSupply(input, volts);
   const show = (T_K: number) => amount(T_K, 'temperature', system);
   const known = film_K.filter((T_K) => T_K !== null);
-  const limit_K = Math.min(...design.parts.map((part) => part.zeroPowerAt_K));
+  const used = design.positions.map(
+    ({ part }) => design.parts[part]?.zeroPowerAt_K ?? Number.POSITIVE_INFINITY,
+  );
+  const limit_K = Math.min(...used);
   const x = volts.map((value) => amount(value, 'voltage', system));
   return {
     id: 'overSupply',

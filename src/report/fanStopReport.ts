@@ -55,7 +55,7 @@ export function fanStopReport(
   };
 }
 
-/** The exhaust is hot at once for want of air; what a maker has time for is a part. */
+/** What a maker has time for is a part: warm exhaust air harms none by itself. */
 function firstToAct({ reached }: FanStop): { key: LimitKey; time_s: number } | null {
   for (const { key, time_s } of reached) if (key !== 'exhaust' && time_s !== null) return { key, time_s };
   return null;
@@ -90,7 +90,7 @@ function sentenceOf(study: FanStop, stopped: VerdictReport, system: UnitSystem):
   if (!timeline) {
     return outcome.ok
       ? `Without fan, the present load ${stopped.word}.${without}`
-      : `Without fan there is no answer: ${stopped.sentence}`;
+      : `Without fan: ${stopped.sentence.charAt(0).toLowerCase()}${stopped.sentence.slice(1)}${without}`;
   }
   const passed = reached.flatMap(({ key, time_s }) =>
     time_s !== null && time_s >= 0.5 ? [`${inWords(key)} after ${duration(time_s)}`] : [],
@@ -155,6 +155,12 @@ const columns: readonly Column[] = [
   { key: 'wall', label: 'Outside', at: (point) => point.outside_K, style: 'dashDot' },
 ];
 
+/** What the film may have that is hottest in the end. */
+function hottestLimit_K(design: Design, { films_K }: TimePoint): number {
+  const hottest = films_K.indexOf(Math.max(...films_K));
+  return design.parts[design.positions[hottest]?.part ?? 0]?.zeroPowerAt_K ?? 0;
+}
+
 const samples = 72;
 const pair = new Float64Array(2);
 
@@ -180,7 +186,7 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
     };
   });
   const limit_K: Readonly<Record<string, number>> = {
-    film: Math.min(...design.parts.map((part) => part.zeroPowerAt_K)),
+    film: hottestLimit_K(design, points[points.length - 1] as TimePoint),
     bond: design.bond.serviceLimit_K,
     sheet: design.box.softening_K,
     wall: design.limits.wall_K,
@@ -196,6 +202,7 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
       : [];
   });
   const low_K = design.room.T_K;
+  const passed = study.reached.filter(({ time_s }) => time_s !== null && time_s < end_s).length;
   const high_K = Math.max(
     ...points.map((point) => (point.time_s <= end_s ? point.film_K : 0)),
     limit_K.film ?? 0,
@@ -211,7 +218,7 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
     marks,
     xTicks: roundTicks(0, minutes(end_s)),
     yTicks: roundTicks(show(low_K), show(high_K)),
-    spoken: `Temperatures over ${duration(end_s)} after the fan stops. ${marks.length > 0 ? `${counted(marks.length, 'limit is', 'limits are')} passed on the way.` : 'No limit is passed.'} The film ends at ${temperature(last.film_K, system)}.`,
+    spoken: `Temperatures over ${duration(end_s)} after the fan stops. ${passed > 0 ? `${counted(passed, 'limit is', 'limits are')} passed on the way.` : 'No limit is passed.'} Left alone, the film ends at ${temperature(last.film_K, system)}.`,
   };
 }
 

@@ -39,7 +39,7 @@ export interface Report extends Headline {
   /** With their sources. */
   readonly limits: readonly SourcedLimitRow[];
   readonly notes: readonly NoteRow[];
-  /** What happens without fans; `null` where even that has no answer. */
+  /** What happens without fans, and to the running box as they stop. */
   readonly fanStop: FanStopReport;
   readonly derating: DeratingReport | null;
   readonly drift: DriftReport | null;

@@ -2,7 +2,7 @@ import { fansStopped, ordinaryRun, type SystemInput } from '../core/system/input
 import type { Outcome } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
 import { afterFanStop, limitTimes, type Reached, type Timeline } from '../core/system/timeline.ts';
-import { type RatedLoad, ratedFrom } from './ratedLoad.ts';
+import { type RatedLoad, ratedFrom, ratedLoad } from './ratedLoad.ts';
 
 /** All there is to say about the day the fans stop. */
 export interface FanStop {
@@ -23,8 +23,8 @@ export function fanStop(input: SystemInput, running: Outcome = solveSystem(input
   const timeline = afterFanStop(input);
   return {
     outcome: stopped,
-    running: running.ok ? ratedFrom(running, input, ordinaryRun) : null,
-    stopped: stopped.ok ? ratedFrom(stopped, input, fansStopped) : null,
+    running: running.ok ? ratedFrom(running, input, ordinaryRun) : ratedLoad(input, ordinaryRun),
+    stopped: stopped.ok ? ratedFrom(stopped, input, fansStopped) : ratedLoad(input, fansStopped),
     timeline,
     reached: timeline ? limitTimes(timeline) : [],
   };

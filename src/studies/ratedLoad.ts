@@ -23,7 +23,10 @@ const mostPasses = 40;
  */
 export function ratedLoad(input: SystemInput, run: Run, swing?: number): RatedLoad | null {
   const first = solveSystem(input, swing === undefined ? run : { ...run, pulses: false });
-  return first.ok ? ratedFrom(first, input, run, swing) : null;
+  if (first.ok) return ratedFrom(first, input, run, swing);
+  // Too much for any answer: a smaller load may have one. What has none for want of a fan or a way has none at any load.
+  if (first.reason !== 'runaway' && first.reason !== 'notConverged') return null;
+  return search((factor) => answerAt(input, run, factor), input, swing ?? 1);
 }
 
 /** The same where the answer at the load as given is there already. */
@@ -33,28 +36,48 @@ export function ratedFrom(
   run: Run,
   swing = pulseSwing(first),
 ): RatedLoad | null {
-  const quick: Run = { ...run, pulses: false };
+  return search((factor) => (factor === 1 ? first : answerAt(input, run, factor)), input, swing);
+}
+
+function answerAt(input: SystemInput, run: Run, factor: number): Solved | null {
+  const outcome = solveSystem(scaled(input, factor), { ...run, pulses: false });
+  return outcome.ok ? outcome : null;
+}
+
+/** Follows what the limits leave at each load; where that jumps or fails, halves between a load that holds and one that does not. */
+function search(
+  answer: (factor: number) => Solved | null,
+  input: SystemInput,
+  swing: number,
+): RatedLoad | null {
   let factor = 1;
-  let outcome: Solved = first;
+  let holds: { factor: number; outcome: Solved; bound: Bound } | null = null;
+  let fails = Number.POSITIVE_INFINITY;
   for (let pass = 0; pass < mostPasses; pass++) {
-    const bound = tightest(outcome, input.limits.spareFactor, swing);
-    if (bound === null) return null;
-    const next = factor * bound.factor;
-    const found = Math.abs(bound.factor - 1) < 1e-4;
-    if (found || next < 1e-6) return rated(outcome, found ? bound.factor : 0, factor, bound.limit.key);
-    factor = Math.min(next, 1e4);
-    const again = solveSystem(scaled(input, factor), quick);
-    if (!again.ok) {
-      // Beyond anything meaningful: come back by halves.
-      factor = Math.sqrt(factor * (factor / bound.factor));
-      const half = solveSystem(scaled(input, factor), quick);
-      if (!half.ok) return null;
-      outcome = half;
+    const outcome = answer(factor);
+    const bound = outcome && tightest(outcome, input.limits.spareFactor, swing);
+    if (outcome && bound === null) return null;
+    let next = factor / 4;
+    if (outcome && bound) {
+      if (Math.abs(bound.factor - 1) < 1e-4) return rated(outcome, bound.factor, factor, bound.limit.key);
+      next = factor * bound.factor;
+      if (bound.factor > 1) holds = { factor, outcome, bound };
+      else fails = Math.min(fails, factor);
+      if (next < 1e-6) return rated(outcome, 0, factor, bound.limit.key);
     } else {
-      outcome = again;
+      fails = Math.min(fails, factor);
     }
+    const low: number = holds?.factor ?? 0;
+    if (holds && fails / low < 1 + 1e-4) break;
+    factor =
+      next > low && next < fails
+        ? Math.min(next, 1e4)
+        : low > 0
+          ? Math.sqrt(low * Math.min(fails, 1e4))
+          : 0.25 * fails;
+    if (factor < 1e-7) break;
   }
-  return null;
+  return holds ? rated(holds.outcome, 1, holds.factor, holds.bound.limit.key) : null;
 }
 
 function rated(outcome: Solved, last: number, factor: number, boundBy: LimitKey): RatedLoad {

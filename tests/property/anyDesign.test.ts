@@ -47,7 +47,7 @@ describe('30,000 random valid designs', () => {
 
   test('so it does with its fans stopped', () => {
     for (const flavour of ['hard', 'usual'] as const)
-      expect(solveMany(flavour, fansStopped, 5_000)('notConverged')).toBeLessThan(0.002);
+      expect(solveMany(flavour, fansStopped, 5_000)('notConverged')).toBeLessThan(0.006);
   }, 180_000);
 
   test('anything a workshop would build has an answer or a reason of physics', () => {

@@ -178,7 +178,7 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
     if (!filmContact && !secondContact) {
       stranded.push(r);
       // Without power it sits at the temperature of the air that comes in; with power there is no answer.
-      loose.push(join(film, -1, 1e-9));
+      loose.push(join(film, -1, 1e-2));
     }
     return { film, body, joint, through, filmContact, secondContact };
   });

@@ -1,3 +1,4 @@
+import { airProperties } from '../air/airProperties.ts';
 import { gradientStep, largestFlow, solveNetwork } from '../airflow/network.ts';
 import { solveHeatNetwork } from '../heat/network.ts';
 import { setConductances } from './conductances.ts';
@@ -19,6 +20,10 @@ const flowTolerance = 1e-8;
 const mostIterations = 60;
 const mostStoppedIterations = 240;
 const mostGentlePasses = 300;
+/** The first rounds may overshoot: only after these is too hot too hot. */
+const patientRounds = 8;
+const hopeless = 5;
+const patientPasses = 40;
 const mostPasses = 80;
 const notConverged: Unsolved = { ok: false, reason: 'notConverged', details: {} };
 
@@ -32,9 +37,11 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
   updateAir(work);
   const first = solveNetwork(work.path, work.flow, -1, 1e-2);
   const quick = first.converged ? settleTogether(work) : notConverged;
-  if (quick?.reason !== 'notConverged') return quick;
+  if (quick === null) return null;
+  if (quick.reason === 'runaway') coolDown(work);
   const gentle = settleGently(work, start_kgPerS);
-  return gentle?.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : gentle;
+  if (gentle === null || quick.reason !== 'notConverged') return gentle === null ? null : quick;
+  return gentle.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : gentle;
 }
 
 /**
@@ -46,7 +53,10 @@ export function settleStopped(work: Work): Unsolved | null {
   const start_kgPerS = draughtFlow_kgPerS(work);
   firstFlows(work, start_kgPerS);
   const quick = settleTogether(work);
-  return quick?.reason === 'notConverged' ? settleGently(work, start_kgPerS) : quick;
+  if (quick === null) return null;
+  if (quick.reason === 'runaway') coolDown(work);
+  const gentle = settleGently(work, start_kgPerS);
+  return gentle === null || quick.reason === 'notConverged' ? gentle : quick;
 }
 
 /**
@@ -60,15 +70,33 @@ function settleGently(work: Work, start_kgPerS: number): Unsolved | null {
     work.iterations = pass;
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
-    if (hottest_K(work) > hottestMeaningful_K)
-      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    if (hottest_K(work) > (pass > patientPasses ? 1 : hopeless) * hottestMeaningful_K) return runaway(work);
     const share = pass < 100 ? 0.3 : 0.1;
     updateAir(work, share);
     work.moved_K = moved_K / share;
-    if (pass > 3 && work.moved_K < 1e-6 * (1 + hottestRise_K(work))) return null;
+    if (pass > 3 && work.moved_K < 1e-6 * (1 + hottestRise_K(work)))
+      return hottest_K(work) > hottestMeaningful_K ? runaway(work) : null;
     if (!solveNetwork(work.path, work.flow, -1, 1e-11).converged) return notConverged;
   }
   return notConverged;
+}
+
+function runaway(work: Work): Unsolved {
+  return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+}
+
+/** Everything as cold as the room again, for another way of settling. */
+function coolDown(work: Work): void {
+  const { T_K } = work.input.room;
+  work.heat.network.rise_K.fill(0);
+  work.plenum_K = T_K;
+  work.entering_K = T_K;
+  work.exhaust_K = T_K;
+  work.gap_K = T_K;
+  work.reversed = false;
+  for (const air of [work.plenum, work.gap, work.exhaust, ...work.inSink])
+    airProperties(air, T_K, work.p_Pa, work.moist);
+  spreadAir(work);
 }
 
 /** Flows that the warmth in `work` drives as it is, with the fans at a stand: where time begins to run. */
@@ -90,11 +118,12 @@ function settleTogether(work: Work): Unsolved | null {
     work.iterations = iteration;
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
-    if (hottest_K(work) > hottestMeaningful_K)
-      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    if (hottest_K(work) > (iteration > patientRounds ? 1 : hopeless) * hottestMeaningful_K)
+      return runaway(work);
     updateAir(work);
     work.moved_K = remaining_K(moved_K, before_K);
-    if (work.moved_K < enough_K && flowChange * warmth(work) < flowTolerance) return null;
+    if (work.moved_K < enough_K && flowChange * warmth(work) < flowTolerance)
+      return hottest_K(work) > hottestMeaningful_K ? runaway(work) : null;
     // A wide gap may creep for ever without moving a temperature.
     if (work.path.fans === null && iteration > 40 && work.moved_K < tolerance_K) return null;
     before_K = moved_K;
@@ -137,8 +166,7 @@ export function settleInTurn(work: Work, start_kgPerS: number): Unsolved | null 
     imposeFlow(work, next);
     const moved_K = heatStep(work);
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
-    if (hottest_K(work) > hottestMeaningful_K)
-      return { ok: false, reason: 'runaway', details: { T_K: Math.min(hottest_K(work), 1e6) } };
+    if (hottest_K(work) > hottestMeaningful_K) return runaway(work);
     work.moved_K = moved_K;
     // Parts hundreds of kelvin hot in a trickle of air stop moving a little above rounding; the answer says how far.
     const enough_K = pass > 20 ? 1e-7 * (1 + hottestRise_K(work)) : tolerance_K;

@@ -1,5 +1,6 @@
 import { gradientStep, solveNetwork } from '../airflow/network.ts';
 import { createMarch, type March, marchStep, stored_J } from '../heat/march.ts';
+import { solveHeatNetwork, solveHeatStep } from '../heat/network.ts';
 import { evaluatePchip, preparePchip } from '../solve/pchip.ts';
 import { heatCapacities_JPerK } from './capacities.ts';
 import { setConductances } from './conductances.ts';
@@ -99,19 +100,23 @@ function run(work: Work, options: TimelineOptions): Timeline {
     gradientStep(work.path, work.flow, -1, 1);
     setConductances(work, false);
   };
+  // Air holds nothing: it has the temperatures that metal and flow give it before the first moment is over.
   refresh(march.rise_K);
+  for (let round = 0; round < 6; round++) {
+    solveHeatStep(network, march.capacity_JPerK, march.rise_K, 1e-6);
+    march.rise_K.set(network.rise_K);
+    refresh(march.rise_K);
+  }
   const points = [pointOf(work, march)];
   const start_J = stored_J(march);
   let settled = false;
   while (march.time_s < options.horizon_s && !settled) {
     const step_s = Math.min(march.step_s, options.horizon_s - march.time_s);
     if (!marchStep(march, options.horizon_s, options.tolerance_K, refresh)) break;
-    const before = points[points.length - 1] as TimePoint;
     const point = pointOf(work, march);
     points.push(point);
-    if (point.film_K > hottestMeaningful_K) break;
-    const pace_K = Math.abs(point.plate_K - before.plate_K) / step_s;
-    settled = options.untilSettled && step_s > 20 && pace_K * march.time_s < 0.02;
+    if (!(point.film_K < hottestMeaningful_K) || points.length > mostPoints) break;
+    settled = options.untilSettled && step_s > 5 && distance_K(work, march) < 0.05;
   }
   const kept_J = stored_J(march) - start_J;
   return {
@@ -121,9 +126,25 @@ function run(work: Work, options: TimelineOptions): Timeline {
       put_J: march.put_J,
       left_J: march.left_J,
       stored_J: kept_J,
-      imbalance: Math.abs(march.put_J - march.left_J - kept_J) / Math.max(Math.abs(march.put_J), 1e-12),
+      imbalance:
+        Math.abs(march.put_J - march.left_J - kept_J) /
+        Math.max(Math.abs(march.put_J), Math.abs(march.left_J), Math.abs(kept_J), 1e-12),
     },
   };
+}
+
+/** No course of temperatures needs more; one that does has lost its way. */
+const mostPoints = 2000;
+
+/** How far any temperature is from where it would settle at the present conductances. */
+function distance_K(work: Work, { rise_K }: March): number {
+  const { network } = work.heat;
+  if (!solveHeatNetwork(network)) return Number.POSITIVE_INFINITY;
+  let most_K = 0;
+  for (let i = 0; i < rise_K.length; i++)
+    most_K = Math.max(most_K, Math.abs((network.rise_K[i] as number) - (rise_K[i] as number)));
+  network.rise_K.set(rise_K);
+  return most_K;
 }
 
 const noJudgedAir: JudgedAir = {

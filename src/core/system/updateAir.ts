@@ -24,7 +24,8 @@ export function updateAir(work: Work, share = 1): void {
     const airRise_K = rise_K[nodes.air] as number;
     carried_W += (G_WPerK[nodes.carry] as number) * airRise_K;
     const air = work.inSink[s] as AirProperties;
-    airProperties(air, air.T_K + share * (work.entering_K + airRise_K - air.T_K), p_Pa, moist);
+    const there_K = Math.min(work.entering_K + airRise_K, 2 * hottestMeaningful_K);
+    airProperties(air, air.T_K + share * (there_K - air.T_K), p_Pa, moist);
     const gap_K = gapRise_K(work, s);
     carried_W += (work.shellHeat[s] as ShellHeat).carry_WPerK * gap_K;
     gapRise += shell.faces.area_m2 * gap_K;

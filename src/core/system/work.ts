@@ -47,7 +47,7 @@ export interface Work {
   gap_K: number;
   /** The air comes in above and leaves through the fans: a box turned over, without fans. */
   reversed: boolean;
-  /** Whether a stream's warmth answers its flow at once: not while time runs, where the metal holds it. */
+  /** Whether the metal's warmth answers the flow at once: not while time runs. */
   answers: boolean;
   /** Watts that the air in sinks and gaps carries away, and that leave through walls and opening. */
   carried_W: number;
@@ -129,7 +129,7 @@ export function spreadAir(work: Work): void {
   const { rho, mu, lift, fade, drop, massFlow } = work.flow;
   const links = work.path.links;
   const given_W = work.carried_W + work.shell_W;
-  const cools = !work.answers ? 0 : given_W > 0 ? work.carried_W / given_W : 1;
+  const cools = given_W > 0 ? work.carried_W / given_W : 1;
   // What goes round inside the box takes its warmth with it, whatever its flow.
   const within = Math.abs(leavingShare(work));
   for (let i = 0; i < links.length; i++) {
@@ -137,22 +137,18 @@ export function spreadAir(work: Work): void {
     const air = airOf(work, link.air);
     rho[i] = air.rho_kgPerM3;
     mu[i] = air.mu_PaS;
-    if (air === work.room || air === work.plenum) {
-      lift[i] = 0;
-      fade[i] = 0;
-      continue;
-    }
+    lift[i] = 0;
+    fade[i] = 0;
+    if (air === work.room || air === work.plenum) continue;
     const gain = draught_Pa(work.room.rho_kgPerM3, air.rho_kgPerM3, link.rise_m);
     lift[i] = gain;
     const q = massFlow[i] as number;
-    if (q === 0) {
-      fade[i] = 0;
-      continue;
-    }
+    if (q === 0) continue;
     const cold = work.room.T_K / air.T_K;
     const thinner = gain * q > 0 ? (cold * gain) / q : 0;
-    fade[i] =
-      cools * (link.passage ? within : 1) * (thinner - (thickens * (1 - cold) * (drop[i] as number)) / q);
+    const slower = (thickens * (1 - cold) * (drop[i] as number)) / q;
+    const share = work.answers ? cools : streamAnswer(work, link.air);
+    fade[i] = share * (link.passage ? within : 1) * (thinner - slower);
   }
 }
 
@@ -169,6 +165,15 @@ export function leavingShare({ path, flow }: Work): number {
     sum += Math.max(0, way * (flow.massFlow[i] as number));
   }
   return sum > 0 ? way * Math.min(1, Math.abs(whole) / sum) : way;
+}
+
+/** How much of its warmth a stream loses as it grows while the metal beside it keeps its temperature: all of it where it is fast. */
+function streamAnswer(work: Work, where: LinkAir): number {
+  const sink =
+    work.sinkHeat[typeof where === 'number' ? where : work.sinkHeat.findIndex((each) => each !== null)];
+  if (!sink) return 0;
+  const conducted = sink.plateToAir_WPerK * sink.plates;
+  return sink.carry_WPerK / (conducted + sink.carry_WPerK + 1e-12);
 }
 
 function airOf(work: Work, where: LinkAir): AirProperties {

@@ -25,7 +25,7 @@ export interface LineEnd {
 /** Least room between two names at the ends of lines, as a share of the chart's height. */
 const apart = 0.07;
 
-/** Where the name of each line stands: at its last point, moved up where it would cover another. */
+/** Where the name of each line stands: at its last point, moved where it would cover another. */
 export function lineEnds({ lines, yTicks }: LineChart): LineEnd[] {
   const span = (yTicks.at(-1) ?? 1) - (yTicks[0] ?? 0);
   const ends = lines
@@ -35,11 +35,21 @@ export function lineEnds({ lines, yTicks }: LineChart): LineEnd[] {
     })
     .sort((a, b) => a.y - b.y);
   let floor = Number.NEGATIVE_INFINITY;
-  return ends.map((end) => {
+  const lifted = ends.map((end) => {
     const y = Math.max(end.y, floor);
     floor = y + apart * span;
     return { ...end, y };
   });
+  // From the top down again, for a name above the paper is not drawn.
+  let ceiling = yTicks.at(-1) ?? Number.POSITIVE_INFINITY;
+  return lifted
+    .reverse()
+    .map((end) => {
+      const y = Math.min(end.y, ceiling);
+      ceiling = y - apart * span;
+      return { ...end, y };
+    })
+    .reverse();
 }
 
 /** Levels with their names above the line, but below it where the next one up stands close. */

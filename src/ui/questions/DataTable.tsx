@@ -12,6 +12,17 @@ function reachWhileScrolling(box: HTMLElement | null) {
   return () => observer.disconnect();
 }
 
+/** Rows with a key each: their own text, and how often it stood before. */
+function numbered(rows: TextTable['rows']): [string, readonly string[]][] {
+  const seen = new Map<string, number>();
+  return rows.map((cells) => {
+    const text = cells.join('|');
+    const before = seen.get(text) ?? 0;
+    seen.set(text, before + 1);
+    return [`${text} ${before}`, cells];
+  });
+}
+
 /** Rows of text; the first cell names its row. */
 export function DataTable({ table: { caption, columns, rows } }: { readonly table: TextTable }) {
   const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
@@ -28,8 +39,8 @@ export function DataTable({ table: { caption, columns, rows } }: { readonly tabl
           </tr>
         </thead>
         <tbody>
-          {rows.map((cells) => (
-            <tr key={cells.join('|')}>
+          {numbered(rows).map(([key, cells]) => (
+            <tr key={key}>
               {cells.map((cell, i) =>
                 i === 0 ? (
                   <th key={columns[i]?.head} scope="row" className={side(i)}>

@@ -12,7 +12,9 @@ export function RatingPair({ ratings }: { readonly ratings: readonly RatingRow[]
             <b>{total}</b>
             <span>{each === '–' ? '' : `${each} each`}</span>
             {boundBy !== '–' && <small>bounded by: {boundBy}</small>}
-            <span className={styles.word}>The present load {word}</span>
+            <span className={styles.word}>
+              {state === 'noAnswer' ? 'No answer for the present load' : `The present load ${word}`}
+            </span>
           </dd>
         </div>
       ))}

@@ -82,7 +82,7 @@ describe('the warm-up', () => {
   const timeline = must(warmUp(input));
 
   test('begins in the room and ends at the settled answer', () => {
-    expect(timeline.points[0]?.film_K).toBeCloseTo(input.room.T_K, 5);
+    expect(timeline.points[0]?.film_K).toBeCloseTo(input.room.T_K, 2);
     expect(end(timeline).film_K).toBeCloseTo(
       Math.max(...solved(input).heat.positions.map((p) => p.film_K)),
       1,
