@@ -1,8 +1,9 @@
 import type { Drift } from '../core/system/drift.ts';
+import { crossing_s } from '../core/system/timeline.ts';
 import type { Design } from '../model/design.ts';
 import { duration } from './durations.ts';
 import type { DriftReport, UnitSystem } from './types.ts';
-import { capital, fixed, resistorName, temperature } from './words.ts';
+import { capital, fixed, kelvins, resistorName, temperature } from './words.ts';
 
 export function driftReport(design: Design, drift: Drift | null, system: UnitSystem): DriftReport | null {
   if (!drift) return null;
@@ -24,7 +25,16 @@ export function driftReport(design: Design, drift: Drift | null, system: UnitSys
       settled: duration(drift.wholeSettled_s),
     });
   }
-  return { sentence: sentenceOf(drift, on, within), rows, within };
+  return { sentence: sentenceOf(drift, on, within), warmUp: warmUpOf(drift, system), rows, within };
+}
+
+/** Films this close to their end count as warm. */
+const warm_K = 1;
+
+function warmUpOf({ warmUp }: Drift, system: UnitSystem): string {
+  const end_K = warmUp.points.at(-1)?.film_K ?? 0;
+  const reached_s = crossing_s(warmUp.points, ({ film_K }) => end_K - warm_K - film_K) ?? 0;
+  return `From a cold start the hottest film is within ${kelvins(warm_K, system)} of its ${temperature(end_K, system)} after ${duration(reached_s)}.`;
 }
 
 function sentenceOf(drift: Drift, on: readonly number[], within: string): string {

@@ -44,7 +44,7 @@ export function reportText(report: Report): string {
     air ? section(air.sentence, [sharesTable(report), stagesTable(report), intersectionsTable(report)]) : '',
     air && air.sound !== '' ? section(`Sound: ${air.sound}`, [fansTable(report)]) : '',
     heat ? section(heat.sentence, [ladderTable(report), positionsTable(report), sinksTable(report)]) : '',
-    report.drift ? section(report.drift.sentence, [driftTable(report)]) : '',
+    report.drift ? section(`${report.drift.sentence} ${report.drift.warmUp}`, [driftTable(report)]) : '',
     report.pulse ? section(report.pulse.sentence, []) : '',
     section(
       [report.fanStop.sentence, report.fanStop.label, ...report.fanStop.notes.map(({ text }) => text)].join(

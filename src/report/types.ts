@@ -347,6 +347,8 @@ export interface DriftRow {
 /** What self-heating does to the resistances, and how long to wait. */
 export interface DriftReport {
   readonly sentence: string;
+  /** How long the box takes to warm up, in a sentence. */
+  readonly warmUp: string;
   readonly rows: readonly DriftRow[];
   /** How close counts as settled. */
   readonly within: string;

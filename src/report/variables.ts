@@ -4,6 +4,7 @@ import type { UnitSystem } from './types.ts';
 
 /** Variables of methods whose name alone would not tell a reader what they are. */
 const names: Readonly<Record<string, string>> = {
+  T: 'temperature',
   reynolds: 'Reynolds number',
   rayleigh: 'Rayleigh number',
   prandtl: 'Prandtl number',

@@ -31,7 +31,9 @@ export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
       {drift && (
         <>
           <h3>What the kelvins do to the resistances</h3>
-          <p>{drift.sentence}</p>
+          <p>
+            {drift.sentence} {drift.warmUp}
+          </p>
           <TableTwin table={driftTable(report)} />
         </>
       )}

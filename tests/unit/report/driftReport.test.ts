@@ -56,6 +56,13 @@ describe('what self-heating does to the resistances', () => {
     expect(rows[0]?.settled).toBe('no time');
   });
 
+  test('says how long the box takes to warm up, when it is there to the kelvin', () => {
+    const at = (time_s: number, film_K: number) => ({ ...last, time_s, film_K });
+    const points = [at(0, 300), at(100, 349.5), at(200, 350)];
+    const said = reportOf({ warmUp: { ...warm.warmUp, points } });
+    expect(plain(said?.warmUp ?? '')).toMatch(/within 1 K of its 77 °C after 9\d s\.$/);
+  });
+
   test('says how close counts as settled, as it was asked for', () => {
     const within = (settled: number) =>
       plain(driftReport({ ...design, limits: { ...design.limits, settled } }, drift, 'metric')?.within ?? '');
