@@ -47,9 +47,9 @@ export function reportText(report: Report): string {
     report.drift ? section(`${report.drift.sentence} ${report.drift.warmUp}`, [driftTable(report)]) : '',
     report.pulse ? section(report.pulse.sentence, []) : '',
     section(
-      [report.fanStop.sentence, report.fanStop.label, ...report.fanStop.notes.map(({ text }) => text)].join(
-        ' ',
-      ),
+      [report.fanStop.sentence, report.fanStop.label, ...report.fanStop.notes.map(({ text }) => text)]
+        .filter((text) => text !== '')
+        .join(' '),
       [ratingsTable(report), reachedTable(report), fanStopTable(report)],
     ),
     report.derating
