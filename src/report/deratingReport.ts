@@ -49,21 +49,21 @@ export function deratingReport(
 }
 
 function sentenceOf(ambient: DeratingCurve, altitude: DeratingCurve, system: UnitSystem): string {
-  const steepest = perTenKelvin(ambient);
+  const lost_W = perTenKelvin(ambient);
   const sea = altitude.running_W[0];
   const high = altitude.running_W[altitude.at.indexOf(2000)];
   const room =
-    steepest === null
+    lost_W === null
       ? ''
-      : `Every ten kelvin more in the room cost about ${watts(steepest, system)} of the rated load`;
+      : `Every ten kelvin more in the room cost about ${watts(lost_W, system)} of the rated load`;
   const thin =
     typeof sea === 'number' && typeof high === 'number' && sea > 0
-      ? `${room === '' ? 'T' : '; t'}hin air at ${quantity(2000, 'altitude', system)} leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of it`
+      ? `${room === '' ? 'T' : '; t'}hin air at ${quantity(2000, 'altitude', system)} leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of ${room === '' ? 'the rated load' : 'it'}`
       : '';
   return room + thin === '' ? '' : `${room}${thin}.`;
 }
 
-/** Mean fall of the rated load over the part of the range where it falls at all. */
+/** Mean fall of the rated load over the range drawn, W; null where it does not fall. */
 function perTenKelvin({ at, running_W }: DeratingCurve): number | null {
   const first = running_W.findIndex((power) => typeof power === 'number');
   const last = running_W.length - 1;

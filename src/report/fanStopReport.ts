@@ -146,13 +146,44 @@ interface Column {
   readonly label: string;
   readonly at: (point: TimePoint) => number;
   readonly style: Line['style'];
+  readonly limit: string;
+  /** @param last end of the time run */
+  readonly limit_K: (design: Design, last: TimePoint) => number;
 }
 
 const columns: readonly Column[] = [
-  { key: 'film', label: 'Film', at: (point) => point.film_K, style: 'solid' },
-  { key: 'bond', label: 'Bond', at: (point) => point.bond_K, style: 'dotted' },
-  { key: 'sheet', label: 'Sink', at: (point) => point.plate_K, style: 'dashed' },
-  { key: 'wall', label: 'Outside', at: (point) => point.outside_K, style: 'dashDot' },
+  {
+    key: 'film',
+    label: 'Film',
+    at: ({ film_K }) => film_K,
+    style: 'solid',
+    limit: 'film limit',
+    limit_K: hottestLimit_K,
+  },
+  {
+    key: 'bond',
+    label: 'Bond',
+    at: ({ bond_K }) => bond_K,
+    style: 'dotted',
+    limit: 'bond limit',
+    limit_K: ({ bond }) => bond.serviceLimit_K,
+  },
+  {
+    key: 'sheet',
+    label: 'Sink',
+    at: ({ plate_K }) => plate_K,
+    style: 'dashed',
+    limit: 'plastic limit',
+    limit_K: ({ box }) => box.softening_K,
+  },
+  {
+    key: 'wall',
+    label: 'Outside',
+    at: ({ outside_K }) => outside_K,
+    style: 'dashDot',
+    limit: 'outside limit',
+    limit_K: ({ limits }) => limits.wall_K,
+  },
 ];
 
 /** What the film may have that is hottest in the end. */
@@ -185,27 +216,20 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
       }),
     };
   });
-  const limit_K: Readonly<Record<string, number>> = {
-    film: hottestLimit_K(design, points[points.length - 1] as TimePoint),
-    bond: design.bond.serviceLimit_K,
-    sheet: design.box.softening_K,
-    wall: design.limits.wall_K,
-  };
-  const levels = columns.map(({ key, label, style }): Level => {
-    const names: Readonly<Record<string, string>> = { sheet: 'plastic', wall: 'outside' };
-    return { label: `${names[key] ?? label.toLowerCase()} limit`, y: show(limit_K[key] ?? 0), style };
-  });
-  const marks = columns.flatMap(({ key }): Mark[] => {
+  const levels = columns.map(
+    ({ limit, limit_K, style }): Level => ({ label: limit, y: show(limit_K(design, last)), style }),
+  );
+  const marks = columns.flatMap(({ key, limit_K }): Mark[] => {
     const time_s = study.reached.find((reached) => reached.key === key)?.time_s;
     return typeof time_s === 'number' && time_s > 0.5 && time_s < end_s
-      ? [{ label: duration(time_s), x: minutes(time_s), y: show(limit_K[key] ?? 0) }]
+      ? [{ label: duration(time_s), x: minutes(time_s), y: show(limit_K(design, last)) }]
       : [];
   });
   const low_K = design.room.T_K;
   const passed = study.reached.filter(({ time_s }) => time_s !== null && time_s < end_s).length;
   const high_K = Math.max(
     ...points.map((point) => (point.time_s <= end_s ? point.film_K : 0)),
-    limit_K.film ?? 0,
+    hottestLimit_K(design, last),
   );
   return {
     id: 'fanStop',

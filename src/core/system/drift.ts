@@ -71,7 +71,7 @@ function wholeOf({ load, positions }: SystemInput): ((films_K: readonly number[]
   return null;
 }
 
-/** Last moment outside ±`within`, between two points on a straight line; nil where never outside. */
+/** Last moment outside ±`within`, s, found between two points of a decay; nil where never outside. */
 function lastOutside_s(
   points: readonly TimePoint[],
   away: (point: TimePoint) => number,

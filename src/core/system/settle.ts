@@ -20,11 +20,11 @@ const flowTolerance = 1e-8;
 const mostIterations = 60;
 const mostStoppedIterations = 240;
 const mostGentlePasses = 300;
-/** The first rounds may overshoot: only after these is too hot too hot. */
-const patientRounds = 8;
-const hopeless = 5;
-const patientPasses = 40;
 const mostPasses = 80;
+/** The first rounds may overshoot: only after these is too hot too hot, unless it is so many times over. */
+const patientRounds = 8;
+const patientPasses = 40;
+const hopeless = 5;
 const notConverged: Unsolved = { ok: false, reason: 'notConverged', details: {} };
 
 /**
@@ -40,7 +40,8 @@ export function settle(work: Work, start_kgPerS: number): Unsolved | null {
   if (quick === null) return null;
   if (quick.reason === 'runaway') coolDown(work);
   const gentle = settleGently(work, start_kgPerS);
-  if (gentle === null || quick.reason !== 'notConverged') return gentle === null ? null : quick;
+  if (gentle === null) return null;
+  if (quick.reason !== 'notConverged') return quick;
   return gentle.reason === 'notConverged' ? settleInTurn(work, start_kgPerS) : gentle;
 }
 
@@ -56,7 +57,8 @@ export function settleStopped(work: Work): Unsolved | null {
   if (quick === null) return null;
   if (quick.reason === 'runaway') coolDown(work);
   const gentle = settleGently(work, start_kgPerS);
-  return gentle === null || quick.reason === 'notConverged' ? gentle : quick;
+  if (gentle === null) return null;
+  return quick.reason === 'notConverged' ? gentle : quick;
 }
 
 /**

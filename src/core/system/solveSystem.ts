@@ -13,8 +13,9 @@ import { prepareWork, spreadAir, type Work } from './work.ts';
 
 /**
  * The whole answer for one fan box. Pure, deterministic, total: for any valid input an answer or a reason, never a
- * throw, never a number that is not finite. With its fans stopped the same networks run on warmth alone. Air network (global gradient method) and heat network (direct) are iterated
- * together until temperatures stand still; every other intersection with the fan curve is found on the same network.
+ * throw, never a number that is not finite. Air network (global gradient method) and heat network (direct) are iterated
+ * together until temperatures stand still; every other intersection with the fan curve is found on the same network. With
+ * its fans stopped the same networks run on warmth alone.
  */
 export function solveSystem(input: SystemInput, run: Run = ordinaryRun): Outcome {
   return settleSystem(input, run).outcome;

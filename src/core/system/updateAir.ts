@@ -26,9 +26,9 @@ export function updateAir(work: Work, share = 1): void {
     const air = work.inSink[s] as AirProperties;
     const there_K = Math.min(work.entering_K + airRise_K, 2 * hottestMeaningful_K);
     airProperties(air, air.T_K + share * (there_K - air.T_K), p_Pa, moist);
-    const gap_K = gapRise_K(work, s);
-    carried_W += (work.shellHeat[s] as ShellHeat).carry_WPerK * gap_K;
-    gapRise += shell.faces.area_m2 * gap_K;
+    const beside_K = gapRise_K(work, s);
+    carried_W += (work.shellHeat[s] as ShellHeat).carry_WPerK * beside_K;
+    gapRise += shell.faces.area_m2 * beside_K;
     gapArea_m2 += shell.faces.area_m2;
     shell_W += givenOff_W(work, s, roomRise_K);
   }
@@ -36,14 +36,14 @@ export function updateAir(work: Work, share = 1): void {
   work.shell_W = shell_W;
   const gap_K = work.entering_K + (gapArea_m2 > 0 ? gapRise / gapArea_m2 : 0);
   work.gap_K += share * (gap_K - work.gap_K);
-  const hottest_K = Math.min(work.entering_K + hottestRise_K(work), 2 * hottestMeaningful_K);
+  const most_K = Math.min(hottest_K(work), 2 * hottestMeaningful_K);
   const exhaust_K = Math.min(
-    hottest_K,
+    most_K,
     work.entering_K + carried_W / (Math.max(Math.abs(fanFlow), 1e-15) * work.cp_JPerKgK),
   );
   work.exhaust_K += share * (exhaust_K - work.exhaust_K);
   airProperties(work.plenum, work.plenum_K, p_Pa, moist);
-  airProperties(work.gap, Math.min(work.gap_K, hottest_K), p_Pa, moist);
+  airProperties(work.gap, Math.min(work.gap_K, most_K), p_Pa, moist);
   airProperties(work.exhaust, work.exhaust_K, p_Pa, moist);
   work.cp_JPerKgK = 0.5 * (work.plenum.cp_JPerKgK + work.exhaust.cp_JPerKgK);
   spreadAir(work);

@@ -1,7 +1,8 @@
 import { CartesianGrid, Line, LineChart, ReferenceDot, ReferenceLine, Tooltip, XAxis, YAxis } from 'recharts';
 import type { FanChart } from '../../report/types.ts';
+import { axis, below, frame, grid, levelLabel, reading, upright } from './axes.ts';
 import { MarkLabel } from './MarkLabel.tsx';
-import { palette, tick, tooltip } from './palette.ts';
+import { palette } from './palette.ts';
 import { curveRows, namePlaces, shortNumber, tickText } from './rows.ts';
 
 /** Fan curve solid, the box's curve dashed, every meeting point marked; the one used is filled and named. */
@@ -9,44 +10,28 @@ export default function FanCurveChart({ chart }: { readonly chart: FanChart }) {
   const names = namePlaces(chart);
   return (
     <LineChart
-      responsive
-      style={{ width: '100%', height: '100%' }}
+      {...frame}
       data={curveRows(chart)}
       margin={{ top: 30, right: 24, bottom: 20, left: 8 }}
       title={chart.spoken}
     >
-      <CartesianGrid stroke={palette.line} strokeOpacity={0.5} />
+      <CartesianGrid {...grid} />
       <XAxis
         dataKey="flow"
         type="number"
         domain={['dataMin', chart.flowTicks.at(-1) ?? 'dataMax']}
         ticks={[...chart.flowTicks]}
-        tick={tick}
-        stroke={palette.line}
+        {...axis}
         tickFormatter={tickText}
-        label={{
-          value: `flow, ${chart.flowUnit}`,
-          position: 'insideBottom',
-          offset: -12,
-          fill: palette.soft,
-          fontSize: 12,
-        }}
+        label={below(`flow, ${chart.flowUnit}`)}
       />
       <YAxis
-        type="number"
+        {...upright(chart.pressureTicks, chart.pressureUnit)}
         domain={[0, chart.pressureTicks.at(-1) ?? 'dataMax']}
-        ticks={[...chart.pressureTicks]}
-        tick={tick}
-        stroke={palette.line}
-        width={48}
         allowDataOverflow
-        tickFormatter={tickText}
-        label={{ value: chart.pressureUnit, position: 'top', offset: 14, fill: palette.soft, fontSize: 12 }}
       />
       <Tooltip
-        {...tooltip}
-        isAnimationActive={false}
-        formatter={(value) => `${shortNumber(value)} ${chart.pressureUnit}`}
+        {...reading(chart.pressureUnit)}
         labelFormatter={(flow) => `${shortNumber(flow)} ${chart.flowUnit}`}
       />
       {chart.stallBelow !== null && (
@@ -54,7 +39,7 @@ export default function FanCurveChart({ chart }: { readonly chart: FanChart }) {
           x={chart.stallBelow}
           stroke={palette.soft}
           strokeDasharray="2 4"
-          label={{ value: 'stall', position: 'insideTopLeft', fill: palette.soft, fontSize: 12 }}
+          label={levelLabel('stall', 'insideTopLeft')}
         />
       )}
       <Line

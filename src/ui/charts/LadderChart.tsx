@@ -1,7 +1,8 @@
 import { Bar, BarChart, CartesianGrid, LabelList, ReferenceLine, Tooltip, XAxis, YAxis } from 'recharts';
 import type { Ladder } from '../../report/types.ts';
+import { axis, frame, grid, tooltip } from './axes.ts';
 import { ladderRows } from './ladderRows.ts';
-import { palette, tick, tooltip } from './palette.ts';
+import { palette } from './palette.ts';
 import { tickText } from './rows.ts';
 
 /** Steps from the room to the hottest film, each beginning where the one before ends. */
@@ -10,21 +11,19 @@ export default function LadderChart({ ladder }: { readonly ladder: Ladder }) {
   const room = ladder.rungs[0];
   return (
     <BarChart
-      responsive
+      {...frame}
       layout="vertical"
-      style={{ width: '100%', height: '100%' }}
       data={rows}
       margin={{ top: 24, right: 56, bottom: 20, left: 8 }}
       barCategoryGap="22%"
       title={ladder.spoken}
     >
-      <CartesianGrid horizontal={false} stroke={palette.line} strokeOpacity={0.5} />
+      <CartesianGrid horizontal={false} {...grid} />
       <XAxis
         type="number"
         domain={[ladder.ticks[0] ?? 0, ladder.ticks.at(-1) ?? 1]}
         ticks={[...ladder.ticks]}
-        tick={tick}
-        stroke={palette.line}
+        {...axis}
         tickFormatter={tickText}
         label={{
           value: ladder.unit,
@@ -44,7 +43,6 @@ export default function LadderChart({ ladder }: { readonly ladder: Ladder }) {
       <Tooltip
         {...tooltip}
         cursor={{ fill: palette.line, fillOpacity: 0.25 }}
-        isAnimationActive={false}
         formatter={(_, __, item) => [item.payload.said, 'step']}
       />
       {room && (

@@ -1,8 +1,9 @@
 import { CartesianGrid, Line, LineChart, ReferenceDot, ReferenceLine, Tooltip, XAxis, YAxis } from 'recharts';
 import type { LineChart as Chart, LineStyle } from '../../report/lineChart.ts';
+import { axis, below, frame, grid, levelLabel, reading, upright } from './axes.ts';
 import { lineEnds, lineRows, placedLevels } from './lineRows.ts';
 import { MarkLabel } from './MarkLabel.tsx';
-import { palette, tick, tooltip } from './palette.ts';
+import { palette } from './palette.ts';
 import { shortNumber, tickText } from './rows.ts';
 
 const dashes: Readonly<Record<LineStyle, string>> = {
@@ -19,59 +20,31 @@ export default function LinesChart({ chart }: { readonly chart: Chart }) {
   const leftFrom = 0.55 * (chart.xTicks.at(-1) ?? 1);
   return (
     <LineChart
-      responsive
-      style={{ width: '100%', height: '100%' }}
+      {...frame}
       data={lineRows(chart)}
       margin={{ top: 30, right: 72, bottom: 20, left: 8 }}
       title={chart.spoken}
     >
-      <CartesianGrid stroke={palette.line} strokeOpacity={0.5} />
+      <CartesianGrid {...grid} />
       <XAxis
         dataKey="x"
         type="number"
         domain={[chart.xTicks[0] ?? 0, chart.xTicks.at(-1) ?? 1]}
         ticks={[...chart.xTicks]}
-        tick={tick}
-        stroke={palette.line}
+        {...axis}
         tickFormatter={tickText}
-        label={{
-          value: `${chart.xLabel}, ${chart.xUnit}`,
-          position: 'insideBottom',
-          offset: -12,
-          fill: palette.soft,
-          fontSize: 12,
-        }}
+        label={below(`${chart.xLabel}, ${chart.xUnit}`)}
       />
-      <YAxis
-        type="number"
-        domain={[low, high]}
-        ticks={[...chart.yTicks]}
-        tick={tick}
-        stroke={palette.line}
-        width={48}
-        allowDataOverflow
-        tickFormatter={tickText}
-        label={{ value: chart.yUnit, position: 'top', offset: 14, fill: palette.soft, fontSize: 12 }}
-      />
-      <Tooltip
-        {...tooltip}
-        isAnimationActive={false}
-        formatter={(value) => `${shortNumber(value)} ${chart.yUnit}`}
-        labelFormatter={(x) => `${shortNumber(x)} ${chart.xUnit}`}
-      />
-      {placedLevels(chart).map(({ label, y, style, below }) => (
+      <YAxis {...upright(chart.yTicks, chart.yUnit)} domain={[low, high]} allowDataOverflow />
+      <Tooltip {...reading(chart.yUnit)} labelFormatter={(x) => `${shortNumber(x)} ${chart.xUnit}`} />
+      {placedLevels(chart).map(({ label, y, style, below: isBelow }) => (
         <ReferenceLine
           key={label}
           y={y}
           stroke={palette.soft}
           strokeWidth={1}
           strokeDasharray={dashes[style] || '0'}
-          label={{
-            value: label,
-            position: below ? 'insideTopLeft' : 'insideBottomLeft',
-            fill: palette.soft,
-            fontSize: 12,
-          }}
+          label={levelLabel(label, isBelow ? 'insideTopLeft' : 'insideBottomLeft')}
         />
       ))}
       {chart.lines.map(({ key, label, style }) => (

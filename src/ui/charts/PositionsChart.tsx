@@ -1,8 +1,8 @@
 import { CartesianGrid, Line, LineChart, ReferenceLine, Tooltip, XAxis, YAxis } from 'recharts';
 import type { HeatReport } from '../../report/types.ts';
-import { palette, tick, tooltip } from './palette.ts';
+import { axis, below, frame, grid, levelLabel, reading, upright } from './axes.ts';
+import { palette } from './palette.ts';
 import { type PositionPoint, positionPoints } from './positionPoints.ts';
-import { shortNumber, tickText } from './rows.ts';
 
 interface Spot {
   readonly cx?: number;
@@ -34,46 +34,27 @@ export default function PositionsChart({ heat }: { readonly heat: HeatReport }) 
   const points: PositionPoint[] = positionPoints(heat);
   return (
     <LineChart
-      responsive
-      style={{ width: '100%', height: '100%' }}
+      {...frame}
       data={points}
       margin={{ top: 30, right: 24, bottom: 20, left: 8 }}
       title={heat.spoken}
     >
-      <CartesianGrid vertical={false} stroke={palette.line} strokeOpacity={0.5} />
+      <CartesianGrid vertical={false} {...grid} />
       <XAxis
         dataKey="number"
-        tick={tick}
-        stroke={palette.line}
+        {...axis}
         padding={{ left: 16, right: 16 }}
-        label={{
-          value: 'resistor, from the fan',
-          position: 'insideBottom',
-          offset: -12,
-          fill: palette.soft,
-          fontSize: 12,
-        }}
+        label={below('resistor, from the fan')}
       />
       <YAxis
-        type="number"
+        {...upright(heat.ticks, heat.temperatureUnit)}
         domain={[heat.ticks[0] ?? 0, heat.ticks.at(-1) ?? 1]}
-        ticks={[...heat.ticks]}
-        tick={tick}
-        stroke={palette.line}
-        width={48}
-        tickFormatter={tickText}
-        label={{ value: heat.temperatureUnit, position: 'top', offset: 14, fill: palette.soft, fontSize: 12 }}
       />
-      <Tooltip
-        {...tooltip}
-        isAnimationActive={false}
-        formatter={(value) => `${shortNumber(value)} ${heat.temperatureUnit}`}
-        labelFormatter={(number) => `resistor ${number}`}
-      />
+      <Tooltip {...reading(heat.temperatureUnit)} labelFormatter={(number) => `resistor ${number}`} />
       <ReferenceLine
         y={heat.ladder.rungs[0]?.to ?? 0}
         stroke={palette.soft}
-        label={{ value: 'room', position: 'insideBottomLeft', fill: palette.soft, fontSize: 12 }}
+        label={levelLabel('room', 'insideBottomLeft')}
       />
       <Line name="film" dataKey="film" stroke={palette.warm} dot={round} isAnimationActive={false} />
       <Line

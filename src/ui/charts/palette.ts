@@ -7,16 +7,3 @@ export const palette = {
   air: 'var(--air)',
   warm: 'var(--warm)',
 } as const;
-
-export const tick = { fill: palette.soft, fontSize: 12 } as const;
-
-export const tooltip = {
-  contentStyle: {
-    background: palette.paper,
-    border: `1px solid ${palette.line}`,
-    color: palette.ink,
-    fontSize: 13,
-  },
-  itemStyle: { color: palette.ink },
-  labelStyle: { color: palette.ink },
-} as const;
