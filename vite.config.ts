@@ -86,6 +86,8 @@ export default defineConfig({
           include: ['tests/{browser,print}/**/*.test.ts'],
           globalSetup: ['tests/browser/serveDist.ts'],
           fileParallelism: false,
+          // A busy machine may take longer over a page; what never comes is still missed.
+          expect: { poll: { timeout: 15_000 } },
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
