@@ -1,11 +1,5 @@
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
-import { App } from './app/App.tsx';
+import { start } from './app/start.tsx';
 
 const place = document.getElementById('root');
 if (place === null) throw new Error('index.html has no #root');
-createRoot(place).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+void start(place);

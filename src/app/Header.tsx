@@ -1,25 +1,16 @@
-import { useRef } from 'react';
-import { type ExampleId, examples } from '../model/examples/examples.ts';
 import type { UnitSystem } from '../model/say.ts';
 import { useActions, useDesign, useField } from '../ui/bench/DesignContext.ts';
 import { Button } from '../ui/kit/Button.tsx';
-import { Select } from '../ui/kit/Select.tsx';
 import styles from './Header.module.css';
-import type { DesignFiles } from './useDesignFiles.ts';
+import { UndoRedo } from './UndoRedo.tsx';
+import type { Designs } from './useDesigns.ts';
 
 const systems: readonly { readonly system: UnitSystem; readonly label: string; readonly name: string }[] = [
   { system: 'metric', label: 'mm', name: 'Metric units' },
   { system: 'inch', label: 'in', name: 'Inch units' },
 ];
 
-const chooser = [
-  { value: '', label: 'Examples' },
-  ...examples.map(({ id, design }) => ({ value: id, label: design.title })),
-  { value: 'new', label: 'New design' },
-];
-
-export function Header({ files }: { readonly files: DesignFiles }) {
-  const picker = useRef<HTMLInputElement>(null);
+export function Header({ designs }: { readonly designs: Designs }) {
   return (
     <header className={styles.header}>
       <a className={styles.skip} href="#bench">
@@ -28,28 +19,21 @@ export function Header({ files }: { readonly files: DesignFiles }) {
       <h1 className={styles.name}>Throughfin</h1>
       <Title />
       <div className={styles.tools}>
-        <Select
-          className={styles.examples ?? ''}
-          aria-label="Open an example or a new design"
-          value=""
-          options={chooser}
-          onChoose={(id) => (id === 'new' ? files.fresh() : files.example(id as ExampleId))}
-        />
-        <Button onClick={() => picker.current?.click()}>Open…</Button>
+        <UndoRedo onSave={designs.save} />
+        <Button onClick={() => designs.show('designs')}>Designs…</Button>
         <input
-          ref={picker}
+          id="design-file"
           type="file"
           hidden
           accept=".json,application/json"
           aria-label="Design file"
           onChange={({ currentTarget }) => {
             const file = currentTarget.files?.[0];
-            if (file) void files.open(file);
+            if (file) void designs.open(file);
             // The same file may be chosen again after it was mended.
             currentTarget.value = '';
           }}
         />
-        <Button onClick={files.save}>Save</Button>
         <Units />
         <Button onClick={() => window.print()}>Print</Button>
       </div>

@@ -1,6 +1,6 @@
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
-import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
-import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
+import type { Keeper } from '../store/keeping/keeper.ts';
+import { useActions, useDesign } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
 import { BoxDrawing } from '../ui/drawing/BoxDrawing.tsx';
 import { PartChooser } from '../ui/drawing/PartChooser.tsx';
@@ -11,27 +11,30 @@ import { Announcer } from '../ui/verdict/Announcer.tsx';
 import { Freshness } from '../ui/verdict/Freshness.tsx';
 import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
+import { WhatChanged } from '../ui/verdict/WhatChanged.tsx';
 import { DropTarget } from './DropTarget.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
 import { useAnswer, useHeadline } from './useAnswer.ts';
-import { useDesignFiles } from './useDesignFiles.ts';
+import { useChange } from './useChange.ts';
+import { useDesigns } from './useDesigns.ts';
 import { useGoTo } from './useGoTo.ts';
 import { useSettled } from './useSettled.ts';
 
 // What need not be there with the first paint.
 const Details = lazy(async () => ({ default: (await import('./Details.tsx')).Details }));
-const FileDialogs = lazy(async () => ({ default: (await import('./FileDialogs.tsx')).FileDialogs }));
+const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
-export function Page() {
+export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const answer = useAnswer();
   const report = useHeadline(answer);
+  const change = useChange(answer);
   const selected = useDesign(({ selectedPart }) => selectedPart);
   const problems = useDesign((state) => state.problems);
   const { selectPart } = useActions();
-  const files = useDesignFiles();
+  const designs = useDesigns(keeper);
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
   const settled = useSettled(answer);
@@ -40,12 +43,12 @@ export function Page() {
     () => <Details answer={settled} underLimits={underLimits} />,
     [settled, underLimits],
   );
-  useKeeping();
+  useKeeping(keeper);
   return (
     <>
-      <Header files={files} />
+      <Header designs={designs} />
       <main id="bench" className={styles.page} tabIndex={-1}>
-        <Notice />
+        <Notice onSave={designs.save} />
         <div className={styles.bench}>
           <div className={styles.verdict}>
             <Verdict report={report} stale={problems.length > 0} />
@@ -68,7 +71,8 @@ export function Page() {
           </div>
           <div className={styles.answer}>
             <Freshness problems={problems} onGoTo={goTo} />
-            <KeyFigures figures={report.figures} />
+            <WhatChanged change={change} />
+            <KeyFigures figures={report.figures} change={change} />
             <WillItHold report={report} onPlace={setUnderLimits} />
           </div>
         </div>
@@ -81,19 +85,21 @@ export function Page() {
         first box you build.
       </footer>
       <Announcer sentence={report.verdict.sentence} />
-      <DropTarget onFile={(file) => void files.open(file)} />
+      <DropTarget onFile={(file) => void designs.open(file)} />
       <Suspense fallback={null}>
-        <FileDialogs files={files} />
+        <Dialogs designs={designs} />
       </Suspense>
     </>
   );
 }
 
-/** Brings back the design of the last visit, then keeps the present one. */
-function useKeeping() {
-  const store = useDesignStore();
+/** Whoever leaves the page, or puts it behind another, finds it again as it was. */
+function useKeeping(keeper: Promise<Keeper>) {
   useEffect(() => {
-    void restoreLastDesign(store);
-    return keepLastDesign(store);
-  }, [store]);
+    const leave = () => {
+      if (document.visibilityState === 'hidden') void keeper.then(({ flush }) => flush());
+    };
+    document.addEventListener('visibilitychange', leave);
+    return () => document.removeEventListener('visibilitychange', leave);
+  }, [keeper]);
 }

@@ -1,4 +1,5 @@
 import type { Design } from './design.ts';
+import { getAt, type Path, patternOf } from './path.ts';
 
 export const defaultPart: Design['parts'][number] = {
   name: '10 Ω',
@@ -178,3 +179,19 @@ export const defaultDesign: Design = {
     spareFactor: 1.25,
   },
 };
+
+const rowDefaults: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  'positions[]': defaultPosition,
+  'parts[]': defaultPart,
+  'extras[]': defaultExtra,
+  'moreFans[]': anotherFan(defaultDesign.fan, 0),
+};
+
+/** What a new design has in this place; `undefined` where there is no such thing: a point of a curve, a name of a row. */
+export function defaultAt(path: Path): unknown {
+  const pattern = patternOf(path);
+  if (/(?:curve|points)\[\]/.test(pattern)) return undefined;
+  const [, row, key] = /^(\w+\[\])\.(\w+)$/.exec(pattern) ?? [];
+  if (row === undefined || key === undefined) return getAt(defaultDesign, path);
+  return key === 'name' ? undefined : rowDefaults[row]?.[key];
+}

@@ -4,14 +4,14 @@ import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
 import { ratedFrom } from '../studies/ratedLoad.ts';
 import { buildDrawing } from './buildDrawing.ts';
+import { figureRows } from './figures.ts';
 import { filmLimit_K } from './filmLimit.ts';
-import { quantity } from './format.ts';
 import { limitRows } from './limitRows.ts';
 import { ratings } from './ratings.ts';
 import { shareRows } from './shareRows.ts';
-import type { DrawingKey, Figure, Headline, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
+import type { DrawingKey, Headline, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
-import { counted, percent, temperature, watts } from './words.ts';
+import { counted, temperature } from './words.ts';
 
 /** The part of the report that must be there at once, small enough for the first load. Reads; computes no physics. */
 export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPrefs): Headline {
@@ -21,7 +21,7 @@ export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPre
     system,
     title: titleBlock(design, prefs),
     verdict: verdictReport(design, outcome, system),
-    figures: solved ? figures(solved, system) : [],
+    figures: solved ? figureRows(solved, system).map(({ key, label, value }) => ({ key, label, value })) : [],
     limits: solved ? limitRows(solved.limits, system) : [],
     ratings: solved ? ratings(design, solved, ratedFrom(solved, toCore(design), ordinaryRun), system) : null,
     key: solved ? drawingKey(design, solved, system) : null,
@@ -51,19 +51,4 @@ function drawingKey(design: Design, { air, heat }: Solved, system: UnitSystem): 
     coldest: `${temperature(heat.room_K, system)} room`,
     hottest: `film limit ${temperature(filmLimit_K(design, heat), system)}`,
   };
-}
-
-function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
-  const film_K = heat.positions[heat.hottest]?.film_K ?? heat.room_K;
-  return [
-    { key: 'load', label: 'load', value: watts(heat.total_W, system) },
-    { key: 'film', label: 'hottest film', value: temperature(film_K, system) },
-    { key: 'flow', label: 'air moved', value: quantity(air.flow_m3PerS, 'volumeFlow', system, 3) },
-    { key: 'pressure', label: 'fan pressure', value: quantity(air.fanPressure_Pa, 'pressure', system, 3) },
-    { key: 'fins', label: 'through the fins', value: percent(air.share.fins) },
-    ...(air.sound_dBA === null
-      ? []
-      : [{ key: 'sound', label: 'sound', value: quantity(air.sound_dBA, 'soundLevel', system, 2) }]),
-    { key: 'exhaust', label: 'exhaust air', value: temperature(heat.exhaust_K, system) },
-  ];
 }

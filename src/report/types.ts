@@ -92,6 +92,15 @@ export interface Figure {
   readonly value: string;
 }
 
+export interface ChangeReport {
+  /** "Side clearance 0.8 mm → 1.6 mm". */
+  readonly edit: string;
+  /** "Holds → does not hold", empty where the verdict is the same. */
+  readonly verdict: string;
+  /** Signed differences by the key of a figure. */
+  readonly figures: Readonly<Record<string, string>>;
+}
+
 export interface LimitRow {
   readonly key: LimitKey;
   readonly label: string;

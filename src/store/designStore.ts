@@ -3,22 +3,36 @@ import type { SystemInput } from '../core/system/input.ts';
 import type { Outcome } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
 import { checkDesign } from '../model/check.ts';
-import { anotherFan, defaultDesign, defaultExtra, defaultPart, defaultPosition } from '../model/defaults.ts';
+import {
+  anotherFan,
+  defaultAt,
+  defaultDesign,
+  defaultExtra,
+  defaultPart,
+  defaultPosition,
+} from '../model/defaults.ts';
 import type { Design } from '../model/design.ts';
 import { parseDesignText } from '../model/designText.ts';
 import { exampleById } from '../model/examples/examples.ts';
-import { setAt } from '../model/path.ts';
+import { placeName } from '../model/placeName.ts';
 import { toCore } from '../model/toCore.ts';
 import { wordProblem } from '../model/wordProblem.ts';
 import { without, withoutRows } from './drafts.ts';
-import { readText } from './readText.ts';
-import { accepts, insertPoint, insertRow, type Point, removeRow, rowsAt } from './rows.ts';
-import type { DesignActions, DesignState, Refusal } from './state.ts';
-import { rememberUnit, unitTyped } from './unitTyped.ts';
+import { placed, typed, withoutPart } from './edits.ts';
+import {
+  close,
+  type Edit,
+  emptyHistory,
+  type Moment,
+  type Move,
+  record,
+  stepBack,
+  stepForward,
+} from './history.ts';
+import { insertPoint, insertRow, removeRow, rowsAt } from './rows.ts';
+import type { DesignActions, DesignState, Entered, Position, Refusal } from './state.ts';
 
 export type DesignStore = StoreApi<DesignState & DesignActions>;
-
-type Entered = Pick<DesignState, 'design' | 'drafts' | 'units' | 'system'>;
 
 /**
  * One fan box under the pen: what is typed, what it says, what comes of it. Every change is read, checked and solved at
@@ -43,83 +57,124 @@ export function createDesignStore(
       const answer = isNew ? { solvedDesign: entered.design, outcome: solve(toCore(entered.design)) } : {};
       set({ ...entered, ...judged, ...answer, ...more });
     };
-    const attempt = (edited: Partial<Entered> | string): Refusal => {
+    /** A change by the reader's own hand, which may be undone. */
+    const edit = (change: Partial<Entered>, what: Edit, isTyping = false) => {
+      const state = get();
+      enter(change, { history: record(state.history, momentOf(state), what, isTyping) });
+    };
+    const attempt = (edited: Partial<Entered> | string, name: string): Refusal => {
       if (typeof edited === 'string') {
         set({ notice: edited });
         return edited;
       }
-      enter(edited, { notice: null });
+      edit(edited, { name, path: null });
+      set({ notice: null });
       return null;
     };
-    const replace = (design: Design, notice: string | null = null) =>
-      enter({ design, drafts: {}, units: withoutRows(get().units) }, { notice });
+    /** Another design takes the place of this one: nothing of this one can be undone in it. */
+    const replace = (design: Design, more: Partial<DesignState> = {}) =>
+      enter(
+        { design, drafts: {}, units: withoutRows(get().units) },
+        { notice: null, history: emptyHistory, identity: null, ...more },
+      );
+    const move = (to: Move | null) => {
+      if (to === null) return null;
+      const { step, history } = to;
+      set({ ...step.moment, ...judge({ ...get(), ...step.moment }), history, notice: null });
+      return step;
+    };
 
     const actions: DesignActions = {
-      setText: (path, text) => enter(typed(get(), path, text)),
-      setValue: (path, value) => {
-        if (!accepts(path, value)) throw new Error(`${path} cannot be ${String(value)}`);
-        const { design, drafts } = get();
-        enter({ design: setAt(design, path, value), drafts: without(drafts, path) });
+      setText: (path, text) => edit(typed(get(), path, text), { name: placeName(path), path }, true),
+      setValue: (path, value) => edit(placed(get(), { [path]: value }), { name: placeName(path), path }),
+      setMany: (values, name) => edit(placed(get(), values), { name, path: null }),
+      resetField: (path) => {
+        const state = get();
+        const reset = placed(state, { [path]: defaultAt(path) });
+        edit(
+          { ...reset, units: without(state.units, path) },
+          { name: `${placeName(path)}, back to its default`, path },
+        );
       },
+      endEdit: () => {
+        const history = close(get().history);
+        if (history !== get().history) set({ history });
+      },
+      undo: () => move(stepBack(get().history, momentOf(get()))),
+      redo: () => move(stepForward(get().history, momentOf(get()))),
       addPosition: () => {
         const state = get();
-        const rows = rowsAt<Design['positions'][number]>(state, 'positions');
-        return attempt(insertRow(state, 'positions', rows.length, rows.at(-1) ?? defaultPosition));
+        const rows = rowsAt<Position>(state, 'positions');
+        return attempt(
+          insertRow(state, 'positions', rows.length, rows.at(-1) ?? defaultPosition),
+          'Resistor added',
+        );
       },
       duplicatePosition: (index) => {
         const state = get();
-        return attempt(
-          insertRow(state, 'positions', index + 1, rowsAt(state, 'positions')[index] ?? defaultPosition),
-        );
+        const row = rowsAt<Position>(state, 'positions')[index] ?? defaultPosition;
+        return attempt(insertRow(state, 'positions', index + 1, row), `Resistor ${index + 1} duplicated`);
       },
-      removePosition: (index) => attempt(removeRow(get(), 'positions', index)),
-      setAllPositions: (change) => {
+      removePosition: (index) =>
+        attempt(removeRow(get(), 'positions', index), `Resistor ${index + 1} removed`),
+      setAllPositions: (change, name) => {
         const { design, drafts } = get();
         let kept = drafts;
         for (const row of design.positions.keys()) {
           for (const key of Object.keys(change)) kept = without(kept, `positions[${row}].${key}`);
         }
-        enter({
-          design: { ...design, positions: design.positions.map((position) => ({ ...position, ...change })) },
-          drafts: kept,
-        });
+        const positions = design.positions.map((position) => ({ ...position, ...change }));
+        edit({ design: { ...design, positions }, drafts: kept }, { name, path: null });
       },
+      apply: (change, name) => attempt(change(get()), name),
       addPart: () => {
         const state = get();
         const rows = rowsAt<Design['parts'][number]>(state, 'parts');
         const name = `Part ${rows.length + 1}`;
-        return attempt(insertRow(state, 'parts', rows.length, { ...(rows.at(-1) ?? defaultPart), name }));
+        return attempt(
+          insertRow(state, 'parts', rows.length, { ...(rows.at(-1) ?? defaultPart), name }),
+          `${name} added`,
+        );
       },
-      removePart: (index) => attempt(withoutPart(get(), index)),
-      addPoint: (list, after) => attempt(insertPoint(get(), list, after)),
-      removePoint: (list, index) => attempt(removeRow(get(), list, index)),
-      replacePoints: (list, rows) => attempt(pastedPoints(get(), list, rows)),
+      removePart: (index) => attempt(withoutPart(get(), index), `Part ${index + 1} removed`),
+      addPoint: (list, after) => attempt(insertPoint(get(), list, after), 'Point added'),
+      removePoint: (list, index) => attempt(removeRow(get(), list, index), `Point ${index + 1} removed`),
       addFan: () => {
         const state = get();
         const { fan, moreFans } = state.design;
-        return attempt(insertRow(state, 'moreFans', moreFans.length, anotherFan(fan, moreFans.length)));
+        return attempt(
+          insertRow(state, 'moreFans', moreFans.length, anotherFan(fan, moreFans.length)),
+          'Fan added',
+        );
       },
       removeFan: (index) => {
-        attempt(removeRow(get(), 'moreFans', index));
+        attempt(removeRow(get(), 'moreFans', index), `Fan ${index + 2} removed`);
       },
       addExtra: () => {
         const state = get();
-        return attempt(insertRow(state, 'extras', state.design.extras.length, defaultExtra));
+        return attempt(
+          insertRow(state, 'extras', state.design.extras.length, defaultExtra),
+          'Extra loss added',
+        );
       },
       removeExtra: (index) => {
-        attempt(removeRow(get(), 'extras', index));
+        attempt(removeRow(get(), 'extras', index), `Extra loss ${index + 1} removed`);
       },
       loadExample: (id) => replace(exampleById(id)),
       newDesign: () => replace(defaultDesign),
       openText: (text) => {
         const read = parseDesignText(text);
-        if (read.ok) replace(read.design, read.notes.length > 0 ? read.notes.join(' ') : null);
+        if (read.ok) replace(read.design, { notice: read.notes.length > 0 ? read.notes.join(' ') : null });
         return read;
       },
-      restore: (design, system, units) => enter({ design, drafts: {}, units, system }),
+      restore: ({ solvedDesign, identity, ...entered }) => {
+        replace(solvedDesign, { identity });
+        enter(entered);
+      },
+      setIdentity: (identity) => set({ identity }),
       setSystem: (system) => enter({ system }),
       selectPart: (selectedPart) => set({ selectedPart }),
-      dismissNotice: () => set({ notice: null }),
+      tell: (notice) => set({ notice }),
       setKeeping: (keeping) => set({ keeping }),
     };
 
@@ -129,12 +184,18 @@ export function createDesignStore(
       ...judge(start),
       solvedDesign: first,
       outcome: solve(toCore(first)),
+      history: emptyHistory,
       selectedPart: 'baffle',
       notice: null,
+      identity: null,
       keeping: 'unknown',
       ...actions,
     };
   });
+}
+
+function momentOf({ design, drafts, units, solvedDesign, outcome }: DesignState): Moment {
+  return { design, drafts, units, solvedDesign, outcome };
 }
 
 type Judged = Pick<DesignState, 'clashes' | 'problems' | 'stale'>;
@@ -149,52 +210,4 @@ function judge({ design, drafts, system }: Entered): Judged {
   const told = Object.entries(clashes).map(([path, reason]) => ({ path, reason }));
   const problems = [...unread, ...told.filter(({ path }) => (drafts[path]?.problem ?? null) === null)];
   return { clashes, problems, stale: problems.length > 0 };
-}
-
-/** A text goes into its draft, right or wrong; its value goes into the design if it reads. */
-function typed(state: Entered, path: string, text: string): Partial<Entered> {
-  const read = readText(path, text, unitTyped(state.units, path), state.system);
-  const drafts = { ...state.drafts, [path]: { text, problem: read.ok ? null : read.reason } };
-  if (!read.ok) return { drafts };
-  const units = read.unit === null ? state.units : rememberUnit(state.units, path, read.unit);
-  return { design: setAt(state.design, path, read.value), drafts, units };
-}
-
-function withoutPart(state: Entered, index: number): Partial<Entered> | string {
-  const users = state.design.positions.flatMap(({ part }, position) =>
-    part === index ? [position + 1] : [],
-  );
-  if (users.length > 0) {
-    const where =
-      users.length === 1 ? `resistor ${users[0]}` : `${users.length} resistors, the first at ${users[0]}`;
-    return `This part is in use by ${where}. Give them another part first.`;
-  }
-  const edited = removeRow(state, 'parts', index);
-  if (typeof edited === 'string') return edited;
-  const positions = edited.design.positions.map((position) =>
-    position.part > index ? { ...position, part: position.part - 1 } : position,
-  );
-  return { ...edited, design: { ...edited.design, positions } };
-}
-
-function pastedPoints(
-  state: Entered,
-  list: string,
-  rows: readonly (readonly [string, string])[],
-): Partial<Entered> | string {
-  if (rows.length < 2) return 'A curve needs at least two rows.';
-  if (rows.length > 100) return `That is ${rows.length} rows; at most 100 fit.`;
-  const old = rowsAt<Point>(state, list);
-  const points = rows.map((_, index) => old[index] ?? { flow_m3PerS: 0, dp_Pa: 0 });
-  let next: Entered = {
-    ...state,
-    design: setAt(state.design, list, points),
-    drafts: without(state.drafts, list),
-    units: without(state.units, list),
-  };
-  rows.forEach(([flow, pressure], index) => {
-    next = { ...next, ...typed(next, `${list}[${index}].flow_m3PerS`, flow) };
-    next = { ...next, ...typed(next, `${list}[${index}].dp_Pa`, pressure) };
-  });
-  return next;
 }

@@ -1,4 +1,6 @@
+import { defaultAt } from '../model/defaults.ts';
 import { type Field, fieldAt } from '../model/fields.ts';
+import { labelOfOption } from '../model/options.ts';
 import { getAt, type Path } from '../model/path.ts';
 import { editIn, sayRange, type UnitSystem, unitFor, unitSymbol } from '../model/say.ts';
 import type { DesignState } from './state.ts';
@@ -18,6 +20,8 @@ export interface FieldView {
   readonly problem: string | null;
   /** Soft: the value is taken, but is outside what is usual. */
   readonly warning: string | null;
+  /** What a new design has here, in words; `null` where that stands here already or there is no such thing. */
+  readonly byDefault: string | null;
 }
 
 interface Inputs {
@@ -63,7 +67,30 @@ function build(path: Path, { value, text, problem, unit, system }: Inputs): Fiel
     unit: isQuantity && shown !== null ? unitSymbol(field.dimension, shown) : '',
     problem,
     warning: problem === null ? unusual(field, value, system, shown) : null,
+    byDefault: otherDefault(path, field, value, problem, shown),
   };
+}
+
+function otherDefault(
+  path: Path,
+  field: Field,
+  value: unknown,
+  problem: string | null,
+  unit: string | null,
+): string | null {
+  const standard = defaultAt(path);
+  if (standard === undefined || (standard === value && problem === null)) return null;
+  switch (field.kind) {
+    case 'quantity':
+      if (unit === null || typeof standard !== 'number') return null;
+      return `${editIn(standard, field.dimension, unit)}\u202f${unitSymbol(field.dimension, unit)}`.trim();
+    case 'flag':
+      return standard === true ? 'on' : 'off';
+    case 'choice':
+      return labelOfOption(String(standard));
+    default:
+      return String(standard) || null;
+  }
 }
 
 function unusual(field: Field, value: unknown, system: UnitSystem, unit: string | null): string | null {

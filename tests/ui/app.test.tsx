@@ -8,11 +8,12 @@ import { defaultDesign } from '../../src/model/defaults.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
+import { fakeBrowser } from '../helpers/fakeBrowser.ts';
 
 // jsdom has neither; the browser tests use the real ones.
 beforeAll(async () => {
   // What the page loads after its first paint, loaded before, so that no test waits for it.
-  await Promise.all([import('../../src/app/Details.tsx'), import('../../src/app/FileDialogs.tsx')]);
+  await Promise.all([import('../../src/app/Details.tsx'), import('../../src/app/Dialogs.tsx')]);
   HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
     this.open = true;
   };
@@ -21,9 +22,10 @@ beforeAll(async () => {
 });
 
 function openPage(design = exampleById('eightResistors')) {
-  const store = createDesignStore(design);
-  const { container } = render(<App store={store} />);
-  return { store, user: userEvent.setup(), container };
+  const browser = fakeBrowser();
+  const { store, keeper } = browser.openTab(null, design);
+  const { container } = render(<App store={store} keeper={Promise.resolve(keeper)} />);
+  return { store, keeper, browser, user: userEvent.setup(), container };
 }
 
 const designFile = (text: string, name = 'box.throughfin.json') =>
@@ -130,45 +132,104 @@ describe('the page', () => {
   });
 });
 
+describe('undo and redo', () => {
+  test('take back a whole edit by key or button, and show the part it was made in', async () => {
+    const { store, user } = openPage();
+    const box = screen.getByRole('textbox', { name: /^Side clearance/ });
+    await user.clear(box);
+    await user.type(box, '1.2 mm');
+    await user.tab();
+    act(() => store.getState().selectPart('room'));
+    await user.click(screen.getByRole('button', { name: 'Undo: Side clearance' }));
+    expect(store.getState().design).toEqual(exampleById('eightResistors'));
+    expect(store.getState().selectedPart).toBe('baffle');
+    expect(screen.getByRole('button', { name: 'Undo' })).toBeDisabled();
+    await user.keyboard('{Control>}{Shift>}z{/Shift}{/Control}');
+    expect(screen.getByRole('textbox', { name: /^Side clearance/ })).toHaveValue('1.2 mm');
+    await user.keyboard('{Control>}z{/Control}');
+    expect(store.getState().design).toEqual(exampleById('eightResistors'));
+  });
+
+  test('a field goes back to its default, and that too can be taken back', async () => {
+    const { user } = openPage();
+    const box = screen.getByRole('textbox', { name: /^Slot width/ });
+    await user.clear(box);
+    await user.tab();
+    expect(document.activeElement).toHaveAccessibleName(/^Slot width: back to the default/);
+    await user.keyboard('{Enter}');
+    expect(box).not.toHaveValue('');
+    expect(box).toBeValid();
+    await user.click(screen.getByRole('button', { name: /^Undo: Slot width, back/ }));
+    expect(box).toHaveValue('');
+  });
+
+  test('what the last edit did stands beside the figures', async () => {
+    const { store } = openPage();
+    act(() => store.getState().setText('baffle.sideClearance_m', '2 mm'));
+    expect(await screen.findByText(/^Side clearance 0\.8.mm → 2.mm$/)).toBeInTheDocument();
+    const film = screen.getByText('hottest film').closest('div');
+    expect(film).toHaveTextContent(/changed by \+\d+\.\d.K/);
+    act(() => store.getState().undo());
+    expect(screen.getByText(/^Taken back: Side clearance 2.mm → 0\.8/)).toBeInTheDocument();
+    expect(film).toHaveTextContent(/changed by −\d/);
+  });
+});
+
 describe('designs that take the place of another', () => {
-  const choose = (label: string) =>
-    userEvent.selectOptions(screen.getByRole('combobox', { name: 'Open an example or a new design' }), label);
+  async function choose(label: string) {
+    await userEvent.click(screen.getByRole('button', { name: 'Designs…' }));
+    const dialog = await screen.findByRole('dialog', { name: 'Designs' });
+    await userEvent.click(within(dialog).getByRole('button', { name: label }));
+  }
 
   test('an example replaces an untouched one without a question', async () => {
     const { store } = openPage();
-    await choose(exampleById('onePair').title);
+    await choose(`Example: ${exampleById('onePair').title}`);
     expect(store.getState().design).toEqual(exampleById('onePair'));
   });
 
-  test('a changed design is asked for first, and can be kept', async () => {
+  test('a changed design stays in the browser under its own name, and comes back from there', async () => {
     const { store, user } = openPage();
+    act(() => store.getState().setText('title', 'Mine'));
+    await choose('A new design');
+    await waitFor(() => expect(store.getState().design).toEqual(defaultDesign));
+    await user.click(screen.getByRole('button', { name: 'Designs…' }));
+    await user.click(await screen.findByRole('button', { name: /^Mine/ }));
+    await waitFor(() => expect(store.getState().design.title).toBe('Mine'));
+  });
+
+  test('one that is kept nowhere is asked for first, and can stay', async () => {
+    const { store, user, browser } = openPage();
+    browser.setTrouble(new Error('private window'));
     act(() => store.getState().setText('room.T_K', '30 °C'));
     const { design } = store.getState();
-    await choose('New design');
+    await choose('A new design');
     const dialog = await screen.findByRole('dialog', { name: 'Replace the design on the bench?' });
     expect(store.getState().design).toBe(design);
     await user.click(within(dialog).getByRole('button', { name: 'Keep it' }));
-    expect(screen.queryByRole('dialog')).toBeNull();
+    expect(screen.queryByRole('dialog', { name: 'Replace the design on the bench?' })).toBeNull();
     expect(store.getState().design).toBe(design);
   });
 
-  test('a changed design can be saved and then replaced', async () => {
-    const { saved } = watchSaves();
-    const { store, user } = openPage();
-    act(() => store.getState().setText('room.T_K', '30 °C'));
-    const { design } = store.getState();
-    await choose('New design');
-    await user.click(await screen.findByRole('button', { name: 'Save it, then replace' }));
-    expect(await saved[0]?.text()).toBe(serialiseDesign(design));
-    expect(store.getState().design).toEqual(defaultDesign);
+  test('a kept one that is removed can be put back', async () => {
+    const { store, user, browser } = openPage();
+    act(() => store.getState().setText('title', 'Mine'));
+    await user.click(screen.getByRole('button', { name: 'Designs…' }));
+    await user.click(await screen.findByRole('button', { name: /^Remove Mine/ }));
+    await waitFor(() => expect(browser.kept.size).toBe(0));
+    await user.click(await screen.findByRole('button', { name: 'Put it back' }));
+    await waitFor(() => expect(browser.kept.size).toBe(1));
   });
 
-  test('a saved design is replaced without a question', async () => {
-    watchSaves();
-    const { store, user } = openPage();
+  test('one that is kept nowhere can be saved and then replaced', async () => {
+    const { saved } = watchSaves();
+    const { store, user, browser } = openPage();
+    browser.setTrouble(new Error('private window'));
     act(() => store.getState().setText('room.T_K', '30 °C'));
-    await user.click(screen.getByRole('button', { name: 'Save' }));
-    await choose('New design');
+    const { design } = store.getState();
+    await choose('A new design');
+    await user.click(await screen.findByRole('button', { name: 'Save it, then replace' }));
+    expect(await saved[0]?.text()).toBe(serialiseDesign(design));
     expect(store.getState().design).toEqual(defaultDesign);
   });
 
@@ -177,7 +238,7 @@ describe('designs that take the place of another', () => {
     const { store, user } = openPage();
     act(() => store.getState().setText('baffle.collar_m', '90 mm'));
     expect(store.getState().stale).toBe(true);
-    await user.click(screen.getByRole('button', { name: 'Save' }));
+    await user.keyboard('{Control>}s{/Control}');
     const text = (await saved[0]?.text()) ?? '';
     expect(createDesignStore(defaultDesign).getState().openText(text).ok).toBe(true);
   });

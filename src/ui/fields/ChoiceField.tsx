@@ -5,13 +5,14 @@ import { useActions } from '../bench/DesignContext.ts';
 import { FieldFrame, noteIdOf } from '../kit/FieldFrame.tsx';
 import { Select } from '../kit/Select.tsx';
 import { fieldId } from './fieldId.ts';
+import { useReset } from './useReset.ts';
 
 export function ChoiceField({ view, field }: { readonly view: FieldView; readonly field: Choice }) {
   const { path, label, help, value, problem } = view;
   const { setValue } = useActions();
   const id = fieldId(path);
   return (
-    <FieldFrame id={id} label={label} help={help} problem={problem} shape="tall">
+    <FieldFrame id={id} label={label} help={help} problem={problem} shape="tall" {...useReset(view)}>
       <Select
         id={id}
         value={String(value)}

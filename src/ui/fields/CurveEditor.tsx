@@ -1,10 +1,12 @@
-import { readCsv, readNumber } from '../../io/csv.ts';
 import { getAt } from '../../model/path.ts';
+import { pastedPairs } from '../../store/paste/pastedTable.ts';
+import { pastePoints } from '../../store/paste/pastePoints.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
 import { CellBox } from './CellBox.tsx';
 import { fieldId } from './fieldId.ts';
+import { PasteTable } from './PasteTable.tsx';
 import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
 
@@ -23,14 +25,16 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
     const rows = getAt(design, list);
     return Array.isArray(rows) ? rows.length : 0;
   });
-  const { addPoint, removePoint, replacePoints } = useActions();
+  const { addPoint, removePoint, apply } = useActions();
   const noteId = `${fieldId(list)}-note`;
   const point = owner === '' ? 'point' : `${owner}, point`;
   const nameRow = (row: number) => `${owner === '' ? 'Point' : point} ${row + 1}`;
+  const take = (rows: NonNullable<ReturnType<typeof pastedPairs>>) =>
+    apply((entered) => pastePoints(entered, list, rows), 'Curve pasted');
   const paste = (text: string) => {
-    const rows = pairsOf(text);
+    const rows = pastedPairs(text);
     if (rows === null) return false;
-    replacePoints(list, rows);
+    take(rows);
     return true;
   };
   return (
@@ -94,20 +98,15 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
         </table>
       )}
       <RowsNote id={noteId} list={list} nameRow={nameRow} help={help} />
+      <PasteTable
+        summary="Paste a table of points"
+        help="Two columns, flow and pressure; units may stand in the cells. A head is left out. It takes the place of all points."
+        onTake={(text) => {
+          const rows = pastedPairs(text);
+          return rows === null ? 'No two columns of numbers found.' : take(rows);
+        }}
+      />
       {count === 0 && <Button onClick={() => addPoint(list, 0)}>Use measured points instead</Button>}
     </section>
   );
-}
-
-/** Two columns of a pasted table, its head left out; `null` for a text that is no table. */
-function pairsOf(text: string): [string, string][] | null {
-  if (!/[\n\t;]/.test(text.trim())) return null;
-  const read = readCsv(text);
-  if (!read.ok) return null;
-  const { rows, decimal } = read.table;
-  const startsWithDigit = (cell: string) => readNumber(cell, decimal) !== null || /^\s*[\d.]/.test(cell);
-  const pairs = rows
-    .filter((row) => row.length >= 2 && startsWithDigit(row[0] ?? ''))
-    .map((row): [string, string] => [row[0] ?? '', row[1] ?? '']);
-  return pairs.length > 0 ? pairs : null;
 }

@@ -1,3 +1,5 @@
+import { columnsWithoutHead, pastedTable } from '../../store/paste/pastedTable.ts';
+import { pastePositions } from '../../store/paste/pastePositions.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
@@ -5,6 +7,7 @@ import { Select } from '../kit/Select.tsx';
 import { Switch } from '../kit/Switch.tsx';
 import { CellBox } from './CellBox.tsx';
 import { fieldId } from './fieldId.ts';
+import { PasteTable } from './PasteTable.tsx';
 import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
 
@@ -17,6 +20,7 @@ export function PositionsEditor() {
   const withWatts = useDesign(({ design }) => design.load.excitation === 'wattsEach');
   const withParts = useDesign(({ design }) => design.parts.length > 1);
   const { addPosition, setAllPositions } = useActions();
+  const paste = usePasteFrom(0);
   return (
     <section aria-labelledby="positions-heading">
       <h3 id="positions-heading">The row, from the fan</h3>
@@ -63,11 +67,29 @@ export function PositionsEditor() {
       />
       <div className={styles.below}>
         <Button onClick={addPosition}>Add a resistor</Button>
-        <Button onClick={() => setAllPositions({ on: true })}>All on</Button>
-        <Button onClick={() => setAllPositions({ on: false })}>All off</Button>
+        <Button onClick={() => setAllPositions({ on: true }, 'All resistors on')}>All on</Button>
+        <Button onClick={() => setAllPositions({ on: false }, 'All resistors off')}>All off</Button>
       </div>
+      <PasteTable
+        summary="Paste a table of resistors"
+        help="A head may name part, resistance, on, flip and watts, in any order. Without one: watts; part and watts; or part, on, flip, watts. The row grows as far as it must."
+        onTake={paste}
+      />
     </section>
   );
+}
+
+/** Lays a pasted table over the row from this resistor on. @returns why not, `null` where it was taken */
+function usePasteFrom(row: number) {
+  const { apply } = useActions();
+  return (text: string): string | null => {
+    const cells = pastedTable(text) ?? [[text]];
+    const width = Math.max(...cells.map((line) => line.length));
+    return apply(
+      (entered) => pastePositions(entered, row, cells, columnsWithoutHead(width)),
+      'Resistors pasted',
+    );
+  };
 }
 
 interface RowProps {
@@ -81,6 +103,7 @@ function PositionRow({ index, withParts, withWatts }: RowProps) {
   const position = useDesign(({ design }) => design.positions[index]);
   const parts = useDesign(({ design }) => design.parts);
   const { setValue, duplicatePosition, removePosition, setAllPositions } = useActions();
+  const paste = usePasteFrom(index);
   if (position === undefined) return null;
   const place = `positions[${index}]`;
   const name = nameRow(index);
@@ -116,14 +139,19 @@ function PositionRow({ index, withParts, withWatts }: RowProps) {
       </td>
       {withWatts && (
         <td>
-          <CellBox path={`${place}.power_W`} name={`${name}, watts`} noteId={noteId} />
+          <CellBox
+            path={`${place}.power_W`}
+            name={`${name}, watts`}
+            noteId={noteId}
+            onPaste={(text) => pastedTable(text) !== null && paste(text) === null}
+          />
         </td>
       )}
       <td className={styles.acts}>
         <Button
           small
           aria-label={`Make all like resistor ${index + 1}`}
-          onClick={() => setAllPositions(position)}
+          onClick={() => setAllPositions(position, `All resistors like resistor ${index + 1}`)}
         >
           <Glyph name="likeThis" />
         </Button>

@@ -2,6 +2,7 @@ import type { FieldView } from '../../store/fieldView.ts';
 import { FieldFrame, noteIdOf } from '../kit/FieldFrame.tsx';
 import { TextBox } from '../kit/TextBox.tsx';
 import { fieldId } from './fieldId.ts';
+import { useReset } from './useReset.ts';
 import { useTyping } from './useTyping.ts';
 
 /** A quantity, a count or a line of text: label, text as typed, unit, and what is to be said about it. */
@@ -17,6 +18,7 @@ export function TypedField({ view }: { readonly view: FieldView }) {
       problem={problem}
       warning={warning}
       shape={field.kind === 'text' ? 'tall' : 'row'}
+      {...useReset(view)}
     >
       <TextBox id={id} aria-describedby={noteIdOf(id)} {...useTyping(view)} />
     </FieldFrame>

@@ -11,6 +11,9 @@ interface Props {
   readonly warning?: string | null;
   /** Label before the control, above it, or after it as beside a checkbox. */
   readonly shape?: 'row' | 'tall' | 'tick';
+  /** A way back to the value of a new design, said in words. */
+  readonly byDefault?: string | null;
+  readonly onReset?: () => void;
   readonly children: ReactNode;
 }
 
@@ -28,6 +31,8 @@ export function FieldFrame({
   problem,
   warning = null,
   shape = 'row',
+  byDefault = null,
+  onReset,
   children,
 }: Props) {
   const message = problem ?? warning;
@@ -42,6 +47,18 @@ export function FieldFrame({
         <span className={styles.help}>{help}</span>
         {message !== null && <span className={styles.message}>{message}</span>}
       </p>
+      {byDefault !== null && onReset && (
+        // By keyboard it lies on the way only where something is wrong: clearing a field leads to it.
+        <button
+          type="button"
+          className={styles.reset}
+          tabIndex={problem === null ? -1 : 0}
+          aria-label={`${label}: back to the default, ${byDefault}`}
+          onClick={onReset}
+        >
+          Default {byDefault}
+        </button>
+      )}
     </div>
   );
 }

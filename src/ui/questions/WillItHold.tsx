@@ -19,8 +19,8 @@ export function WillItHold({ report: { verdict, ratings, limits }, onPlace }: Pr
           ))}
         </ul>
       )}
-      {ratings && <p className={styles.ratings}>{ratings.sentence}</p>}
       {limits.length > 0 && <LimitList limits={limits} />}
+      {ratings && <p className={styles.ratings}>{ratings.sentence}</p>}
       <div ref={onPlace} />
     </QuestionSection>
   );

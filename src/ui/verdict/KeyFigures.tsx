@@ -1,13 +1,27 @@
-import type { Figure } from '../../report/types.ts';
+import type { ChangeReport, Figure } from '../../report/types.ts';
 import styles from './KeyFigures.module.css';
 
-export function KeyFigures({ figures }: { readonly figures: readonly Figure[] }) {
+interface Props {
+  readonly figures: readonly Figure[];
+  readonly change: ChangeReport | null;
+}
+
+/** What one reads off first, each with what the last edit did to it. */
+export function KeyFigures({ figures, change }: Props) {
   return (
     <dl className={styles.figures}>
       {figures.map(({ key, label, value }) => (
         <div key={key}>
           <dt>{label}</dt>
           <dd>{value}</dd>
+          <dd className={styles.change}>
+            {change?.figures[key] !== undefined && (
+              <>
+                <span className="unseen">changed by </span>
+                {change.figures[key]}
+              </>
+            )}
+          </dd>
         </div>
       ))}
     </dl>

@@ -7,10 +7,14 @@ import { exampleById } from '../../../src/model/examples/examples.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { createDesignStore } from '../../../src/store/designStore.ts';
 import { fieldView } from '../../../src/store/fieldView.ts';
+import { pastePoints as pastePointsOver } from '../../../src/store/paste/pastePoints.ts';
 
 const store = () => createDesignStore(defaultDesign);
 type Store = ReturnType<typeof store>;
 const see = (from: Store, path: string) => fieldView(from.getState(), path);
+function pastePoints(s: Store, list: string, rows: readonly (readonly [string, string])[]) {
+  return s.getState().apply((entered) => pastePointsOver(entered, list, rows), 'Curve pasted');
+}
 const type = (into: Store, path: string, text: string) => into.getState().setText(path, text);
 
 describe('the design store', () => {
@@ -201,7 +205,7 @@ describe('rows', () => {
   test('are all set at once, texts typed in them included', () => {
     const s = store();
     type(s, 'positions[1].power_W', 'nonsense');
-    s.getState().setAllPositions({ power_W: 1.5 });
+    s.getState().setAllPositions({ power_W: 1.5 }, 'All alike');
     expect(s.getState().stale).toBe(false);
     expect(see(s, 'positions[1].power_W').value).toBe(1.5);
     expect(see(s, 'positions[1].power_W').text).toBe('1.5');
@@ -263,7 +267,7 @@ describe('rows', () => {
 
   test('of the fan curve are replaced by pasted ones, good cells and bad', () => {
     const s = store();
-    s.getState().replacePoints('fan.curve', [
+    pastePoints(s, 'fan.curve', [
       ['0 m³/h', '50 Pa'],
       ['20 m³/h', '3o'],
       ['36 m³/h', '0 Pa'],
@@ -273,7 +277,7 @@ describe('rows', () => {
     expect(s.getState().stale).toBe(true);
     type(s, 'fan.curve[1].dp_Pa', '30');
     expect(s.getState().stale).toBe(false);
-    expect(s.getState().replacePoints('fan.curve', [['0', '50']])).toMatch(/at least two/);
+    expect(pastePoints(s, 'fan.curve', [['0', '50']])).toMatch(/at least two/);
   });
 
   test('of further fans begin like the first, under a name of their own, and go with all typed in them', () => {
@@ -303,7 +307,7 @@ describe('rows', () => {
     s.getState().addPoint('moreFans[0].curve', 0);
     expect(s.getState().design.moreFans[0]?.curve[1]).toEqual({ flow_m3PerS: 0.001, dp_Pa: 42 });
     s.getState().removePoint('moreFans[0].curve', 1);
-    s.getState().replacePoints('moreFans[0].curve', [
+    pastePoints(s, 'moreFans[0].curve', [
       ['0 cfm', '0.2 inH2O'],
       ['20 cfm', '0 inH2O'],
     ]);

@@ -1,16 +1,24 @@
+import { useDesign } from '../ui/bench/DesignContext.ts';
 import { Button } from '../ui/kit/Button.tsx';
 import { Dialog } from '../ui/kit/Dialog.tsx';
-import styles from './FileDialogs.module.css';
-import type { DesignFiles } from './useDesignFiles.ts';
+import styles from './Dialogs.module.css';
+import { DesignsDialog } from './designs/DesignsDialog.tsx';
+import { PartedDialog } from './designs/PartedDialog.tsx';
+import { ShareDialog } from './designs/ShareDialog.tsx';
+import type { Designs } from './useDesigns.ts';
 
-/** Questions and refusals about files. */
-export function FileDialogs({ files }: { readonly files: DesignFiles }) {
-  const { pending, refused, keep, dismiss, save } = files;
+/** Everything that stands before the page for a moment: designs, links, questions and refusals about them. */
+export function Dialogs({ designs }: { readonly designs: Designs }) {
+  const { pending, refused, shown, keep, dismiss, save, show, keeper } = designs;
+  const parted = useDesign(({ keeping }) => keeping === 'parted');
   return (
     <>
+      {shown === 'designs' && keeper !== null && <DesignsDialog designs={designs} keeper={keeper} />}
+      {shown === 'share' && <ShareDialog onClose={() => show(null)} />}
+      {parted && keeper !== null && pending === null && <PartedDialog keeper={keeper} onSave={save} />}
       {pending !== null && (
         <Dialog title="Replace the design on the bench?" onClose={keep}>
-          <p>It has changes that are in no file yet. “{pending.name}” would take its place.</p>
+          <p>This browser does not keep it, and no file has it yet. “{pending.name}” would take its place.</p>
           <div className={styles.choices}>
             <Button
               onClick={() => {
@@ -28,7 +36,7 @@ export function FileDialogs({ files }: { readonly files: DesignFiles }) {
         </Dialog>
       )}
       {refused !== null && (
-        <Dialog title="This file was not opened" onClose={dismiss}>
+        <Dialog title={refused.title} onClose={dismiss}>
           <p>Nothing on the bench has changed. What is wrong with “{refused.name}”:</p>
           <ul className={styles.problems}>
             {refused.problems.map(({ path, reason }) => (

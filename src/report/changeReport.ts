@@ -1,0 +1,73 @@
+import type { Outcome, Solved } from '../core/system/outcome.ts';
+import type { Design } from '../model/design.ts';
+import { findField } from '../model/fields.ts';
+import { labelOfOption } from '../model/options.ts';
+import { getAt, type Path } from '../model/path.ts';
+import { editIn, unitFor, unitSymbol } from '../model/say.ts';
+import { figureRows } from './figures.ts';
+import type { ChangeReport, UnitSystem } from './types.ts';
+import { verdictReport } from './verdictReport.ts';
+
+/** The answered design that another is measured against, and what was done since. */
+export interface Since {
+  readonly design: Design;
+  readonly outcome: Outcome;
+  /** What the edit is called, and the one field it was made in. */
+  readonly name: string;
+  readonly path: Path | null;
+  /** The edit was taken back. */
+  readonly undone: boolean;
+}
+
+/** What the last edit was and what it did to the figures that matter. */
+export function changeReport(
+  design: Design,
+  outcome: Outcome,
+  since: Since,
+  system: UnitSystem,
+): ChangeReport {
+  const before = verdictReport(since.design, since.outcome, system);
+  const after = verdictReport(design, outcome, system);
+  return {
+    edit: [since.undone ? 'Taken back: ' : '', since.name, valuesOf(design, since, system)].join(''),
+    verdict: before.word === after.word ? '' : `${before.word} → ${after.word.toLowerCase()}`,
+    figures: outcome.ok && since.outcome.ok ? differences(outcome, since.outcome, system) : {},
+  };
+}
+
+function differences(now: Solved, before: Solved, system: UnitSystem): Record<string, string> {
+  const old = new Map(figureRows(before, system).map((row) => [row.key, row]));
+  const said = figureRows(now, system).flatMap((row): [string, string][] => {
+    const was = old.get(row.key);
+    return was === undefined ? [] : [[row.key, row.sayChange(row.amount - was.amount)]];
+  });
+  return Object.fromEntries(said);
+}
+
+/** " 0.8 mm → 1.6 mm" where the edit was of one value and both are known. */
+function valuesOf(design: Design, { design: old, path }: Since, system: UnitSystem): string {
+  if (path === null) return '';
+  const from = sayValue(old, path, system);
+  const to = sayValue(design, path, system);
+  return from === null || to === null || from === to ? '' : ` ${from} → ${to}`;
+}
+
+function sayValue(design: Design, path: Path, system: UnitSystem): string | null {
+  const field = findField(path);
+  const value = getAt(design, path);
+  if (field === null || value === undefined) return null;
+  switch (field.kind) {
+    case 'quantity': {
+      const unit = unitFor(field.dimension, system);
+      return `${editIn(value as number, field.dimension, unit)}\u202f${unitSymbol(field.dimension, unit)}`.trim();
+    }
+    case 'flag':
+      return value === true ? 'on' : 'off';
+    case 'choice':
+      return labelOfOption(String(value));
+    case 'text':
+      return null;
+    default:
+      return String(value);
+  }
+}

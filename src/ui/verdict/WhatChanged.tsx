@@ -1,0 +1,19 @@
+import type { ChangeReport } from '../../report/types.ts';
+import styles from './WhatChanged.module.css';
+
+/** The last edit and what it did to the verdict; its place is always there, so that nothing below moves. */
+export function WhatChanged({ change }: { readonly change: ChangeReport | null }) {
+  return (
+    <p className={styles.change}>
+      {change === null ? (
+        <span className={styles.idle}>Every edit shows here, and beside each figure what it did.</span>
+      ) : (
+        <>
+          <span className={styles.idle}>Last edit: </span>
+          <b>{change.edit}</b>
+          {change.verdict !== '' && <span className={styles.verdict}>{change.verdict}</span>}
+        </>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,88 @@
+import type { Design } from '../../src/model/design.ts';
+import { exampleById } from '../../src/model/examples/examples.ts';
+import { createDesignStore } from '../../src/store/designStore.ts';
+import type { Cupboard } from '../../src/store/keeping/cupboard.ts';
+import { createKeeper, type Heard, type Surroundings } from '../../src/store/keeping/keeper.ts';
+import { type KeptDesign, readLastDesign } from '../../src/store/keeping/record.ts';
+
+/** One browser in memory: a cupboard that any number of its tabs share. */
+export function fakeBrowser() {
+  const kept = new Map<string, KeptDesign>();
+  const listeners = new Map<number, (heard: Heard) => void>();
+  let last: unknown;
+  let ids = 0;
+  let trouble: Error | null = null;
+  const check = () => {
+    if (trouble !== null) throw trouble;
+  };
+  const cupboard: Cupboard = {
+    list: async () => {
+      check();
+      return [...kept.values()];
+    },
+    read: async (id) => {
+      check();
+      return kept.get(id) ?? null;
+    },
+    write: async (record, seen) => {
+      check();
+      const there = kept.get(record.id) ?? null;
+      if ((there?.stamp ?? null) !== seen) return { ok: false, there };
+      kept.set(record.id, structuredClone(record));
+      return { ok: true };
+    },
+    remove: async (id) => {
+      kept.delete(id);
+    },
+    takeLast: async () => {
+      const content = readLastDesign(last);
+      last = undefined;
+      return content;
+    },
+  };
+  const surroundings = (remembered: string | null = null): Surroundings => {
+    const me = ids++;
+    let open = remembered;
+    return {
+      cupboard,
+      tab: {
+        read: () => open,
+        write: (id) => {
+          open = id;
+        },
+      },
+      tabs: {
+        tell: (heard) => {
+          for (const [other, hear] of listeners) if (other !== me) hear(heard);
+        },
+        listen: (hear) => {
+          listeners.set(me, hear);
+          return () => {
+            listeners.delete(me);
+          };
+        },
+      },
+      newId: () => `id${ids++}`,
+      now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, ids)),
+      delay_ms: 400,
+    };
+  };
+  return {
+    kept,
+    /** Another tab, with the design it had open before a reload. */
+    openTab: (remembered: string | null = null, design: Design = exampleById('eightResistors')) => {
+      const around = surroundings(remembered);
+      const store = createDesignStore(design);
+      const keeper = createKeeper(store, around);
+      return { store, keeper, act: store.getState(), remembers: around.tab.read };
+    },
+    /** From now on every touch of the cupboard fails. */
+    setTrouble: (error: Error | null) => {
+      trouble = error;
+    },
+    /** What a Throughfin that kept one design only has left. */
+    setLast: (value: unknown) => {
+      last = value;
+    },
+  };
+}
