@@ -45,11 +45,6 @@ export function Dialogs({ designs }: { readonly designs: Designs }) {
               </li>
             ))}
           </ul>
-          <div className={styles.choices}>
-            <Button onClick={dismiss} autoFocus>
-              Close
-            </Button>
-          </div>
         </Dialog>
       )}
     </>

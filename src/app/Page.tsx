@@ -70,8 +70,11 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             <PartPanel />
           </div>
           <div className={styles.answer}>
-            <Freshness problems={problems} onGoTo={goTo} />
-            <WhatChanged change={change} />
+            {problems.length > 0 ? (
+              <Freshness problems={problems} onGoTo={goTo} />
+            ) : (
+              <WhatChanged change={change} />
+            )}
             <KeyFigures figures={report.figures} change={change} />
             <WillItHold report={report} onPlace={setUnderLimits} />
           </div>
@@ -94,12 +97,21 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
 }
 
 /** Whoever leaves the page, or puts it behind another, finds it again as it was. */
-function useKeeping(keeper: Promise<Keeper>) {
+function useKeeping(coming: Promise<Keeper>) {
   useEffect(() => {
-    const leave = () => {
-      if (document.visibilityState === 'hidden') void keeper.then(({ flush }) => flush());
+    let keeper: Keeper | null = null;
+    void coming.then((come) => {
+      keeper = come;
+    });
+    const leave = () => keeper?.leave();
+    const hide = () => {
+      if (document.visibilityState === 'hidden') leave();
     };
-    document.addEventListener('visibilitychange', leave);
-    return () => document.removeEventListener('visibilitychange', leave);
-  }, [keeper]);
+    window.addEventListener('pagehide', leave);
+    document.addEventListener('visibilitychange', hide);
+    return () => {
+      window.removeEventListener('pagehide', leave);
+      document.removeEventListener('visibilitychange', hide);
+    };
+  }, [coming]);
 }

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright';
+import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { launchChromium } from './chromium.ts';
 
@@ -25,8 +25,10 @@ export function withBrowser() {
   afterAll(() => browser.close());
 
   /** A page that is not yet loaded, watched. */
-  const openPage = async (options: BrowserContextOptions = {}): Promise<Page> => {
-    const context = await browser.newContext({ ...desktop, ...options });
+  const openPage = async (options: BrowserContextOptions = {}): Promise<Page> =>
+    newTab(await browser.newContext({ ...desktop, ...options }));
+
+  const newTab = async (context: BrowserContext): Promise<Page> => {
     const page = await context.newPage();
     page.setDefaultTimeout(8000);
     page.on('pageerror', (error) => troubles.push(error.message));
@@ -52,7 +54,14 @@ export function withBrowser() {
     await expectDrawn(page);
     return page;
   };
-  return { address, openPage, openBench };
+  /** The built app once more, in another tab of the same browser. */
+  const openTab = async (beside: Page): Promise<Page> => {
+    const page = await newTab(beside.context());
+    await page.goto(address);
+    await expectDrawn(page);
+    return page;
+  };
+  return { address, openPage, openBench, openTab };
 }
 
 /** Waits until all charts stand with their ticks. */
@@ -91,8 +100,14 @@ export async function chooseInList(page: Page, part: string): Promise<void> {
   await page.getByRole('heading', { name: part, exact: true }).waitFor();
 }
 
+/** Presses a button in the list of designs. */
+export async function chooseDesign(page: Page, name: string | RegExp): Promise<void> {
+  await page.getByRole('button', { name: 'Designs…' }).click();
+  await page.getByRole('dialog', { name: 'Designs' }).getByRole('button', { name }).click();
+}
+
 export async function chooseExample(page: Page, title: string): Promise<void> {
-  await page.getByRole('combobox', { name: 'Open an example' }).selectOption({ label: title });
+  await chooseDesign(page, `Example: ${title}`);
   await expect.poll(() => page.getByLabel('Title of the design').inputValue()).toBe(title);
 }
 

@@ -29,7 +29,7 @@ test.each(examples.map(({ design }) => [design.title, design] as const))(
       expect(paper?.toLowerCase()).toBe(format.toLowerCase());
       for (const part of [title, 'Checked, name and date', report.verdict.word])
         expect(isIn(part), part).toBe(true);
-      for (const part of ['Skip to the drawing', 'Part to edit', 'Open…'])
+      for (const part of ['Skip to the drawing', 'Part to edit', 'Designs…'])
         expect(isIn(part), part).toBe(false);
     }
   },

@@ -2,13 +2,14 @@ import type { Design } from '../../src/model/design.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import type { Cupboard } from '../../src/store/keeping/cupboard.ts';
-import { createKeeper, type Heard, type Surroundings } from '../../src/store/keeping/keeper.ts';
+import { createKeeper, type Heard, type Left, type Surroundings } from '../../src/store/keeping/keeper.ts';
 import { type KeptDesign, readLastDesign } from '../../src/store/keeping/record.ts';
 
 /** One browser in memory: a cupboard that any number of its tabs share. */
 export function fakeBrowser() {
   const kept = new Map<string, KeptDesign>();
   const listeners = new Map<number, (heard: Heard) => void>();
+  const left = new Map<string, Left>();
   let last: unknown;
   let ids = 0;
   let trouble: Error | null = null;
@@ -62,6 +63,15 @@ export function fakeBrowser() {
           };
         },
       },
+      breath: {
+        write: (one) => {
+          left.set(one.by, structuredClone(one));
+        },
+        drop: (by) => {
+          left.delete(by);
+        },
+        read: () => [...left.values()],
+      },
       newId: () => `id${ids++}`,
       now: () => new Date(Date.UTC(2026, 0, 1, 12, 0, ids)),
       delay_ms: 400,
@@ -69,6 +79,7 @@ export function fakeBrowser() {
   };
   return {
     kept,
+    left,
     /** Another tab, with the design it had open before a reload. */
     openTab: (remembered: string | null = null, design: Design = exampleById('eightResistors')) => {
       const around = surroundings(remembered);

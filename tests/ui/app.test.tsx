@@ -164,10 +164,10 @@ describe('undo and redo', () => {
   });
 
   test('what the last edit did stands beside the figures', async () => {
-    const { store } = openPage();
+    const { store, container } = openPage();
     act(() => store.getState().setText('baffle.sideClearance_m', '2 mm'));
     expect(await screen.findByText(/^Side clearance 0\.8.mm → 2.mm$/)).toBeInTheDocument();
-    const film = screen.getByText('hottest film').closest('div');
+    const film = within(container).getByText('hottest film').closest('div');
     expect(film).toHaveTextContent(/changed by \+\d+\.\d.K/);
     act(() => store.getState().undo());
     expect(screen.getByText(/^Taken back: Side clearance 2.mm → 0\.8/)).toBeInTheDocument();

@@ -45,7 +45,6 @@ export function ShareDialog({ onClose }: { readonly onClose: () => void }) {
         <Button onClick={() => void copy()} disabled={link === ''}>
           Copy the link
         </Button>
-        <Button onClick={onClose}>Close</Button>
         <span role="status">{told}</span>
       </div>
     </Dialog>

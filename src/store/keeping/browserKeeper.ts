@@ -1,9 +1,11 @@
 import type { DesignStore } from '../designStore.ts';
 import { browserCupboard } from './cupboard.ts';
 import { attempt, hintThatKept } from './hint.ts';
-import { createKeeper, type Heard, type Keeper, type Surroundings } from './keeper.ts';
+import { createKeeper, type Heard, type Keeper, type Left, type Surroundings } from './keeper.ts';
+import { readKept } from './record.ts';
 
 const tabKey = 'throughfin-open';
+const leftKey = 'throughfin-left-';
 
 /** Keeps the designs of this store in this browser. */
 export function browserKeeper(store: DesignStore): Keeper {
@@ -38,9 +40,29 @@ function browserSurroundings(): Surroundings {
         };
       },
     },
+    breath: {
+      write: (left) => attempt(() => localStorage.setItem(leftKey + left.by, JSON.stringify(left))),
+      drop: (by) => attempt(() => localStorage.removeItem(leftKey + by)),
+      read: () => attempt(readLeft) ?? [],
+    },
     // Not randomUUID, which a page on the workshop's own network may not call.
     newId: () => crypto.getRandomValues(new Uint32Array(4)).reduce((id, word) => id + word.toString(36), ''),
     now: () => new Date(),
     delay_ms: 400,
   };
+}
+
+function readLeft(): Left[] {
+  return Object.keys(localStorage)
+    .filter((key) => key.startsWith(leftKey))
+    .flatMap((key) => {
+      const left = attempt(() => JSON.parse(localStorage.getItem(key) ?? ''));
+      const record = readKept(left?.record);
+      if (record !== null)
+        return [
+          { by: key.slice(leftKey.length), record, seen: typeof left.seen === 'string' ? left.seen : null },
+        ];
+      localStorage.removeItem(key);
+      return [];
+    });
 }

@@ -16,6 +16,12 @@ export interface Surroundings {
     readonly tell: (heard: Heard) => void;
     readonly listen: (hear: (heard: Heard) => void) => () => void;
   };
+  /** Takes a design at once, while the page is already going, when nothing that takes time gets done any more. */
+  readonly breath: {
+    readonly write: (left: Left) => void;
+    readonly drop: (by: string) => void;
+    readonly read: () => readonly Left[];
+  };
   readonly newId: () => string;
   readonly now: () => Date;
   /** How long a design has to stand still before it is written. */
@@ -27,11 +33,21 @@ export interface Heard {
   readonly stamp: string | null;
 }
 
+/** A design that was not yet in the cupboard as its page went, and the stamp it would have been written over. */
+export interface Left {
+  /** The page that left it; two may leave the same design. */
+  readonly by: string;
+  readonly record: KeptDesign;
+  readonly seen: string | null;
+}
+
 export interface Keeper {
   /** Brings back the design of this tab, or the one written last. @returns whether it did */
   readonly restore: () => Promise<boolean>;
   /** Writes what has changed, now. @returns whether everything is kept */
   readonly flush: () => Promise<boolean>;
+  /** The page may be gone in a moment: what is not yet written is left where it can be picked up. */
+  readonly leave: () => void;
   /** All kept designs, the one written last first. May reject. */
   readonly list: () => Promise<readonly KeptDesign[]>;
   /** Puts a kept design on the bench. @returns false where it is not there any more */
@@ -59,6 +75,7 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
   /** The stamp of what this tab last wrote or read of its design; `null` before the first. */
   let seen: string | null = null;
   let written: DesignState = store.getState();
+  const me = around.newId();
   let busy: Promise<boolean> = Promise.resolve(true);
 
   const setKeeping = (keeping: Keeping) => {
@@ -79,17 +96,19 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     tab.write(id);
     return fresh;
   };
+  const recordOf = (state: DesignState, { id, family }: Identity): KeptDesign => ({
+    id,
+    family,
+    savedAt: around.now().toISOString(),
+    stamp: around.newId(),
+    content: contentOf(state),
+  });
   const write = async (): Promise<boolean> => {
     const state = store.getState();
     if (isNothing(state) || isWritten(state)) return state.keeping !== 'parted';
     if (state.keeping === 'parted') return false;
     const identity = identify();
-    const record: KeptDesign = {
-      ...identity,
-      savedAt: around.now().toISOString(),
-      stamp: around.newId(),
-      content: contentOf(state),
-    };
+    const record = recordOf(state, identity);
     try {
       const result = await cupboard.write(record, seen);
       if (!result.ok) {
@@ -98,6 +117,7 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       }
       seen = record.stamp;
       written = { ...state, identity };
+      around.breath.drop(me);
       tabs.tell({ id: record.id, stamp: record.stamp });
       setKeeping('kept');
       return true;
@@ -121,6 +141,16 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     setKeeping('kept');
   };
 
+  /** Brings in what pages left as they went; what another tab has overtaken meanwhile becomes a variant. */
+  const pickUp = async () => {
+    for (const { by, record, seen: over } of around.breath.read()) {
+      const result = await cupboard.write(record, over);
+      if (!result.ok && JSON.stringify(result.there?.content) !== JSON.stringify(record.content)) {
+        await cupboard.write({ ...record, id: around.newId() }, null);
+      }
+      around.breath.drop(by);
+    }
+  };
   const follow = async ({ id, stamp }: Heard) => {
     const before = store.getState();
     if (before.identity?.id !== id || stamp === seen || !isWritten(before)) return;
@@ -149,6 +179,7 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     restore: async () => {
       const before = store.getState();
       try {
+        await pickUp();
         const id = tab.read();
         const kept =
           (id === null ? null : await cupboard.read(id)) ?? newest(await cupboard.list()) ?? (await last());
@@ -162,6 +193,13 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       }
     },
     flush,
+    leave: () => {
+      const state = store.getState();
+      if (isNothing(state) || isWritten(state)) return;
+      const identity = identify();
+      around.breath.write({ by: me, record: recordOf(state, identity), seen });
+      void flush();
+    },
     list: async () => [...(await cupboard.list())].sort((a, b) => b.savedAt.localeCompare(a.savedAt)),
     open: async (id) => {
       await flush();

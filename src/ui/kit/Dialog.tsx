@@ -1,5 +1,7 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { Button } from './Button.tsx';
 import styles from './Dialog.module.css';
+import { Glyph } from './Glyph.tsx';
 
 interface Props {
   readonly title: string;
@@ -17,7 +19,12 @@ export function Dialog({ title, onClose, children }: Props) {
   }, []);
   return (
     <dialog ref={dialog} className={styles.dialog} aria-labelledby={heading} onClose={onClose}>
-      <h2 id={heading}>{title}</h2>
+      <header className={styles.head}>
+        <h2 id={heading}>{title}</h2>
+        <Button small aria-label="Close" onClick={() => dialog.current?.close()}>
+          <Glyph name="remove" />
+        </Button>
+      </header>
       {children}
     </dialog>
   );

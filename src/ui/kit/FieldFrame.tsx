@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import styles from './FieldFrame.module.css';
+import { Glyph } from './Glyph.tsx';
 
 interface Props {
   readonly id: string;
@@ -54,9 +55,10 @@ export function FieldFrame({
           className={styles.reset}
           tabIndex={problem === null ? -1 : 0}
           aria-label={`${label}: back to the default, ${byDefault}`}
+          title={`Back to the default, ${byDefault}`}
           onClick={onReset}
         >
-          Default {byDefault}
+          <Glyph name="reset" />
         </button>
       )}
     </div>

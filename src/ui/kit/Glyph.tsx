@@ -6,6 +6,7 @@ const paths = {
   likeThis: 'M3 4h10M3 8h10M3 12h10',
   undo: 'M6.5 3L3 6.5 6.5 10M3 6.5h6.5a3.5 3.5 0 0 1 0 7H6',
   redo: 'M9.5 3L13 6.5 9.5 10M13 6.5H6.5a3.5 3.5 0 0 0 0 7H10',
+  reset: 'M4 8a4.5 4.5 0 1 0 1.6-3.4M5.5 2v3h3',
   holds: 'M3 8.5l3.5 3.5L13 4.5',
   little: 'M8 3v6.5M8 12v1',
   fails: 'M4 4l8 8M12 4l-8 8',

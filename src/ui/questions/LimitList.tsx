@@ -19,12 +19,14 @@ export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) 
                 {limit.confirm ? '†' : ''}
               </small>
             </span>
-            <span className={styles.track} aria-hidden="true">
-              <span style={fillStyle(limit.used)} />
-            </span>
-            <span className={styles.state}>
-              {limit.stateWord}
-              {limit.margin === '–' ? '' : `, ${limit.margin}`}
+            <span className={styles.below}>
+              <span className={styles.track} aria-hidden="true">
+                <span style={fillStyle(limit.used)} />
+              </span>
+              <span className={styles.state}>
+                {limit.stateWord}
+                {limit.margin === '–' ? '' : `, ${limit.margin}`}
+              </span>
             </span>
           </li>
         ))}

@@ -7,13 +7,13 @@ interface Props {
   readonly onGoTo: (path: string) => void;
 }
 
-/** Whether the answer belongs to what stands in the fields; one line that is always there, so that nothing moves. */
+/** Said while the answer is older than what stands in the fields, with the way to what is wrong. */
 export function Freshness({ problems, onGoTo }: Props) {
   const [first] = problems;
-  if (first === undefined) return <p className={styles.line}>Answers what stands in the fields.</p>;
+  if (first === undefined) return null;
   const name = findField(first.path)?.label ?? first.path;
   return (
-    <p className={styles.line} data-stale="true">
+    <p className={styles.line}>
       <span>Last good answer.</span>
       <button type="button" className={styles.link} onClick={() => onGoTo(first.path)}>
         {problems.length === 1 ? 'Mend' : `Mend 1 of ${problems.length}`}: {name}

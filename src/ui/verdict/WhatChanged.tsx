@@ -6,7 +6,7 @@ export function WhatChanged({ change }: { readonly change: ChangeReport | null }
   return (
     <p className={styles.change}>
       {change === null ? (
-        <span className={styles.idle}>Every edit shows here, and beside each figure what it did.</span>
+        <span className={styles.idle}>Each edit shows here; what it did, below each figure.</span>
       ) : (
         <>
           <span className={styles.idle}>Last edit: </span>

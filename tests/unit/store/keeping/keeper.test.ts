@@ -132,6 +132,56 @@ describe('a design on the bench', () => {
   });
 });
 
+describe('a page that goes before its time', () => {
+  test('leaves what was typed to be picked up', async () => {
+    const { kept, left, openTab, setTrouble } = fakeBrowser();
+    const { act, keeper } = openTab();
+    act.setText('title', 'Mine');
+    await keeper.flush();
+    act.setText('title', 'Mine, later');
+    setTrouble(new Error('the page is gone'));
+    keeper.leave();
+    await rest();
+    setTrouble(null);
+    expect(left.size).toBe(1);
+    const next = openTab();
+    await next.keeper.restore();
+    expect(next.store.getState().design.title).toBe('Mine, later');
+    expect(left.size).toBe(0);
+    expect(kept.size).toBe(1);
+  });
+
+  test('leaves nothing where there was time after all', async () => {
+    const { left, openTab } = fakeBrowser();
+    const { act, keeper } = openTab();
+    act.setText('title', 'Mine');
+    keeper.leave();
+    await rest();
+    expect(left.size).toBe(0);
+  });
+
+  test('leaves a variant where another tab has gone on meanwhile', async () => {
+    const { kept, openTab, setTrouble } = fakeBrowser();
+    const a = openTab();
+    a.act.setText('title', 'Shared');
+    await a.keeper.flush();
+    const b = openTab();
+    await b.keeper.restore();
+    b.act.setText('title', 'From b');
+    setTrouble(new Error('the page is gone'));
+    b.keeper.leave();
+    await rest();
+    setTrouble(null);
+    b.keeper.stop();
+    a.act.setText('title', 'From a');
+    await rest();
+    const c = openTab();
+    await c.keeper.restore();
+    expect([...kept.values()].map(({ content }) => content.design.title)).toEqual(['From a', 'From b']);
+    expect(new Set([...kept.values()].map(({ family }) => family)).size).toBe(1);
+  });
+});
+
 describe('storage that does not work', () => {
   test.each([
     ['refused', new Error('private window')],
