@@ -1,6 +1,6 @@
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import type { Keeper } from '../store/keeping/keeper.ts';
-import { useActions, useDesign } from '../ui/bench/DesignContext.ts';
+import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
 import { BoxDrawing } from '../ui/drawing/BoxDrawing.tsx';
 import { PartChooser } from '../ui/drawing/PartChooser.tsx';
@@ -13,6 +13,7 @@ import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { WhatChanged } from '../ui/verdict/WhatChanged.tsx';
 import { DropTarget } from './DropTarget.tsx';
+import { ViewBoundary } from './ErrorBoundary.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
@@ -28,6 +29,7 @@ const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dia
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
 export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
+  const store = useDesignStore();
   const answer = useAnswer();
   const report = useHeadline(answer);
   const change = useChange(answer);
@@ -57,13 +59,15 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             <h2 id="drawing-heading" className="unseen">
               The box, to scale
             </h2>
-            <figure className={styles.figure}>
-              <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
-              <figcaption className={styles.foot}>
-                <AirKey report={report} />
-                <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />
-              </figcaption>
-            </figure>
+            <ViewBoundary store={store} name="the drawing" of={answer}>
+              <figure className={styles.figure}>
+                <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
+                <figcaption className={styles.foot}>
+                  <AirKey report={report} />
+                  <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />
+                </figcaption>
+              </figure>
+            </ViewBoundary>
             <PartChooser selected={selected} onSelect={selectPart} wrong={problems.map(({ path }) => path)} />
           </section>
           <div className={styles.fields}>
@@ -75,12 +79,16 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             ) : (
               <WhatChanged change={change} />
             )}
-            <KeyFigures figures={report.figures} change={change} />
-            <WillItHold report={report} onPlace={setUnderLimits} />
+            <ViewBoundary store={store} name="the answer" of={answer}>
+              <KeyFigures figures={report.figures} change={change} />
+              <WillItHold report={report} onPlace={setUnderLimits} />
+            </ViewBoundary>
           </div>
         </div>
         <div className={styles.questions}>
-          <Suspense fallback={null}>{details}</Suspense>
+          <ViewBoundary store={store} name="what stands below the drawing" of={settled}>
+            <Suspense fallback={null}>{details}</Suspense>
+          </ViewBoundary>
         </div>
       </main>
       <footer className={styles.footer}>

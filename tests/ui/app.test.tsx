@@ -2,7 +2,7 @@ import { act, fireEvent, render, screen, waitFor, within } from '@testing-librar
 import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/App.tsx';
-import { ErrorBoundary } from '../../src/app/ErrorBoundary.tsx';
+import { ErrorBoundary, ViewBoundary } from '../../src/app/ErrorBoundary.tsx';
 import { serialiseDesign } from '../../src/io/designFile.ts';
 import { defaultDesign } from '../../src/model/defaults.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
@@ -289,6 +289,30 @@ test('a broken page keeps the design and offers it as a file', async () => {
   expect(screen.getByText('the floor gave way')).toBeInTheDocument();
   await userEvent.click(screen.getByRole('button', { name: 'Save the design' }));
   expect(await saved[0]?.text()).toBe(serialiseDesign(exampleById('onePair')));
+  silence.mockRestore();
+});
+
+test('a broken view leaves the rest, offers the design, and is tried again with the next answer', async () => {
+  const { saved } = watchSaves();
+  const silence = vi.spyOn(console, 'error').mockImplementation(() => {});
+  const store = createDesignStore(exampleById('onePair'));
+  const page = (of: number, isBroken: boolean) => (
+    <>
+      <p>the rest</p>
+      <ViewBoundary store={store} name="the drawing" of={of}>
+        {isBroken ? <Broken /> : <p>drawn</p>}
+      </ViewBoundary>
+    </>
+  );
+  const { rerender } = render(page(1, true));
+  expect(screen.getByText('the rest')).toBeInTheDocument();
+  expect(screen.getByRole('alert')).toHaveTextContent('Here the drawing has broken; your design has not');
+  await userEvent.click(screen.getByRole('button', { name: 'Save the design' }));
+  expect(await saved[0]?.text()).toBe(serialiseDesign(exampleById('onePair')));
+  rerender(page(1, false));
+  expect(screen.queryByText('drawn')).toBeNull();
+  rerender(page(2, false));
+  expect(screen.getByText('drawn')).toBeInTheDocument();
   silence.mockRestore();
 });
 
