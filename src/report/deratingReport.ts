@@ -11,7 +11,7 @@ import {
 import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
 import type { LineChart } from './lineChart.ts';
 import type { DeratingReport, UnitSystem } from './types.ts';
-import { roundTicks, temperature, watts } from './words.ts';
+import { kelvins, roundTicks, temperature, watts } from './words.ts';
 
 const zeroCelsius_K = 273.15;
 const ambients_K = [0, 10, 20, 30, 40, 50, 60].map((celsius) => zeroCelsius_K + celsius);
@@ -55,7 +55,7 @@ function sentenceOf(ambient: DeratingCurve, altitude: DeratingCurve, system: Uni
   const room =
     lost_W === null
       ? ''
-      : `Every ten kelvin more in the room cost about ${watts(lost_W, system)} of the rated load`;
+      : `Every ${kelvins(10, system)} more in the room cost about ${watts(lost_W, system)} of the rated load`;
   const thin =
     typeof sea === 'number' && typeof high === 'number' && sea > 0
       ? `${room === '' ? 'T' : '; t'}hin air at ${quantity(2000, 'altitude', system)} leaves ${plain((100 * high) / sea, 3)}${'\u202f'}% of ${room === '' ? 'the rated load' : 'it'}`

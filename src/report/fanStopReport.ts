@@ -216,17 +216,22 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
       }),
     };
   });
-  const levels = columns.map(
-    ({ limit, limit_K, style }): Level => ({ label: limit, y: show(limit_K(design, last)), style }),
-  );
-  const marks = columns.flatMap(({ key, limit_K }): Mark[] => {
+  const passed = columns.flatMap(({ key }) => {
     const time_s = study.reached.find((reached) => reached.key === key)?.time_s;
-    return typeof time_s === 'number' && time_s > 0.5 && time_s < end_s
-      ? [{ label: duration(time_s), x: minutes(time_s), y: show(limit_K(design, last)) }]
-      : [];
+    return typeof time_s === 'number' && time_s > 0.5 && time_s < end_s ? [{ key, time_s }] : [];
+  });
+  // The time stands with the name of its level: beside an early dot there is no room for it.
+  const levels = columns.map(({ key, limit, limit_K, style }): Level => {
+    const time_s = passed.find((each) => each.key === key)?.time_s;
+    const label = time_s === undefined ? limit : `${limit}, ${duration(time_s)}`;
+    return { label, y: show(limit_K(design, last)), style };
+  });
+  const marks = passed.map(({ key, time_s }): Mark => {
+    const column = columns.find((each) => each.key === key);
+    return { label: '', x: minutes(time_s), y: show(column?.limit_K(design, last) ?? 0) };
   });
   const low_K = design.room.T_K;
-  const passed = study.reached.filter(({ time_s }) => time_s !== null && time_s < end_s).length;
+  const count = study.reached.filter(({ time_s }) => time_s !== null && time_s < end_s).length;
   const high_K = Math.max(
     ...points.map((point) => (point.time_s <= end_s ? point.film_K : 0)),
     hottestLimit_K(design, last),
@@ -242,7 +247,7 @@ function chartOf(design: Design, study: FanStop, timeline: Timeline, system: Uni
     marks,
     xTicks: roundTicks(0, minutes(end_s)),
     yTicks: roundTicks(show(low_K), show(high_K)),
-    spoken: `Temperatures over ${duration(end_s)} after the fan stops. ${passed > 0 ? `${counted(passed, 'limit is', 'limits are')} passed on the way.` : 'No limit is passed.'} Left alone, the film ends at ${temperature(last.film_K, system)}.`,
+    spoken: `Temperatures over ${duration(end_s)} after the fan stops. ${count > 0 ? `${counted(count, 'limit is', 'limits are')} passed on the way.` : 'No limit is passed.'} Left alone, the film ends at ${temperature(last.film_K, system)}.`,
   };
 }
 

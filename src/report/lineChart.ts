@@ -22,6 +22,7 @@ export interface Level {
 }
 
 export interface Mark {
+  /** Empty where its level is named already. */
   readonly label: string;
   readonly x: number;
   readonly y: number;

@@ -167,7 +167,7 @@ describe('the chart of lines', () => {
     const dashes = (selector: string) =>
       all(selector).map((line) => line.getAttribute('stroke-dasharray')?.replace(/^0$/, ''));
     expect(dashes('.recharts-reference-line-line')).toEqual(dashes('.recharts-line-curve'));
-    const named = [...stop.lines, ...stop.levels, ...stop.marks].map(({ label }) => label);
+    const named = [...stop.lines, ...stop.levels].map(({ label }) => label);
     expect(texts).toEqual(expect.arrayContaining(named));
     expect(all('.recharts-reference-dot-dot[r="4"]')).toHaveLength(stop.marks.length);
   });

@@ -71,13 +71,15 @@ export default function LinesChart({ chart }: { readonly chart: Chart }) {
       ))}
       {chart.marks.map(({ label, x, y }) => (
         <ReferenceDot
-          key={label}
+          key={`${x} ${y}`}
           x={x}
           y={y}
           r={4}
           fill={palette.ink}
           stroke={palette.paper}
-          label={<MarkLabel lines={[label]} used={false} leftwards={x > leftFrom} />}
+          {...(label !== '' && {
+            label: <MarkLabel lines={[label]} used={false} leftwards={x > leftFrom} />,
+          })}
         />
       ))}
     </LineChart>

@@ -60,7 +60,7 @@ describe.each(exampleIds)('the derating of %s', (id) => {
 test('the sentence says the mean fall over ten kelvin and what two kilometres of altitude leave', () => {
   const { sentence, overAmbient, overAltitude } = deratingOf('eightResistors');
   const [, fall, left] =
-    /^Every ten kelvin more in the room cost about ([\d.]+) W of the rated load; thin air at 2000 m leaves ([\d.]+) % of it\.$/.exec(
+    /^Every 10.K more in the room cost about ([\d.]+) W of the rated load; thin air at 2000 m leaves ([\d.]+) % of it\.$/.exec(
       plain(sentence),
     ) ?? [];
   expect(Number(fall)).toBeCloseTo((wattsAt(overAmbient, 0) - wattsAt(overAmbient, 60)) / 6, 2);
