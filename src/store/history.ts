@@ -1,8 +1,16 @@
+import type { Outcome } from '../core/system/outcome.ts';
+import type { Design } from '../model/design.ts';
 import type { Path } from '../model/path.ts';
-import type { DesignState } from './state.ts';
+import type { ByPath, Draft } from './drafts.ts';
 
 /** All that an undo brings back: what stood in the fields, and its answer, so that nothing is computed again. */
-export type Moment = Pick<DesignState, 'design' | 'drafts' | 'units' | 'solvedDesign' | 'outcome'>;
+export interface Moment {
+  readonly design: Design;
+  readonly drafts: ByPath<Draft>;
+  readonly units: ByPath<string>;
+  readonly solvedDesign: Design;
+  readonly outcome: Outcome;
+}
 
 /** One edit, however many keys it took. */
 export interface Edit {
