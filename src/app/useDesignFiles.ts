@@ -5,7 +5,8 @@ import { parseDesignText } from '../model/designText.ts';
 import { type ExampleId, exampleById, examples } from '../model/examples/examples.ts';
 import type { ReadProblem } from '../model/readDesign.ts';
 import { useActions, useDesignStore } from '../ui/bench/DesignContext.ts';
-import { readTextFile, saveDesign } from './files.ts';
+import { readTextFile } from '../ui/kit/textFiles.ts';
+import { saveDesign } from './files.ts';
 
 /** What waits to take the place of a design that nobody has saved. */
 export interface Pending {

@@ -61,6 +61,15 @@ export function createDesignStore(
         const { design, drafts } = get();
         enter({ design: setAt(design, path, value), drafts: without(drafts, path) });
       },
+      setMany: (values) => {
+        let { design, drafts } = get();
+        for (const [path, value] of Object.entries(values)) {
+          if (!accepts(path, value)) throw new Error(`${path} cannot be ${String(value)}`);
+          design = setAt(design, path, value);
+          drafts = without(drafts, path);
+        }
+        enter({ design, drafts });
+      },
       addPosition: () => {
         const state = get();
         const rows = rowsAt<Design['positions'][number]>(state, 'positions');

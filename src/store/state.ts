@@ -38,6 +38,8 @@ export interface DesignActions {
   readonly setText: (path: Path, text: string) => void;
   /** A value that needs no reading: flags, choices, and anything set by a button. */
   readonly setValue: (path: Path, value: boolean | string | number) => void;
+  /** Several such values at once, as one edit; all are taken or none. */
+  readonly setMany: (values: Readonly<Record<Path, boolean | string | number>>) => void;
   readonly addPosition: () => Refusal;
   readonly duplicatePosition: (index: number) => Refusal;
   readonly removePosition: (index: number) => Refusal;
