@@ -1,6 +1,7 @@
 import { Fragment, lazy, Suspense } from 'react';
 import { useDesign } from '../bench/DesignContext.ts';
 import { Disclosure } from '../kit/Disclosure.tsx';
+import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
 import { groupOf } from './groups.ts';
 import styles from './PartPanel.module.css';
@@ -9,7 +10,6 @@ import { shelfAt } from './shelfAt.ts';
 
 // Tables and the shelf come after the first paint.
 const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.tsx')).ListEditors }));
-const ShelfBar = lazy(async () => ({ default: (await import('../shelf/ShelfBar.tsx')).ShelfBar }));
 
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {

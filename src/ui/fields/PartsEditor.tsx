@@ -3,7 +3,7 @@ import type { KindId } from '../../model/shelf/kinds.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Disclosure } from '../kit/Disclosure.tsx';
-import { ShelfBar } from '../shelf/ShelfBar.tsx';
+import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
 import { partFields } from './groups.ts';
