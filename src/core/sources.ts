@@ -171,9 +171,9 @@ export const sources = {
     cite: 'NIST, cryogenic material properties: G-10 glass and epoxy, fitted up to 300 K',
     standing: 'read',
   },
-  plywoodData: {
-    cite: 'matweb.com, overview of sheathing plywood: conductivity at 12 % moisture',
-    standing: 'read',
+  iso10456: {
+    cite: 'EN ISO 10456, design values of building materials: plywood of 700 kg/m³',
+    standing: 'memory',
   },
   wireGauge: {
     cite: 'American (Brown & Sharpe) gauge: 0.005 in × 92^((36 − n)/39), ASTM B258',

@@ -1,4 +1,4 @@
-import { sources } from '../core/sources.ts';
+import { type Source, sources } from '../core/sources.ts';
 import type { Design } from '../model/design.ts';
 import { fieldAt } from '../model/fields.ts';
 import { getAt, type Path } from '../model/path.ts';
@@ -8,8 +8,7 @@ import { type KindId, kinds, pathsOf } from '../model/shelf/kinds.ts';
 import { shelf } from '../model/shelf/shelf.ts';
 import { isSame, type Named, standingOf } from '../model/shelf/standing.ts';
 import type { UnitSystem } from './types.ts';
-import { standingWords } from './wording.ts';
-import { listed } from './words.ts';
+import { capital, listed } from './words.ts';
 
 /** One value of an entry beside the present one, in words. */
 export interface ShelfValueRow {
@@ -18,8 +17,8 @@ export interface ShelfValueRow {
   readonly value: string;
   /** What stands there now, where it is another. */
   readonly instead: string | null;
-  /** How far others are from it, and where it comes from; empty for an entry of the reader's, which says it once. */
-  readonly origin: string;
+  /** How far other samples and sources are from it; empty where that is not known. */
+  readonly scatter: string;
 }
 
 /** One entry on the shelf, in words, with what choosing it would change. */
@@ -30,6 +29,8 @@ export interface ShelfRow extends Named {
   readonly brief: string;
   readonly rows: readonly ShelfValueRow[];
   readonly note: string;
+  /** Where the values come from, each source once. */
+  readonly sources: readonly string[];
   /** One sentence: how much would change. */
   readonly effect: string;
   /** All that a search looks through, in small letters. */
@@ -44,17 +45,24 @@ export function shelfRows(
   own: readonly OwnEntry[],
   system: UnitSystem,
 ): ShelfRow[] {
-  const of = (entry: Named, more: Pick<ShelfRow, 'id' | 'own' | 'note'>, origin: (key: string) => string) =>
-    buildRow(design, kind, place, entry, more, origin, system);
+  const here = { design, kind, place, system };
   const mine = own
     .filter((entry) => entry.kind === kind)
-    .map((entry) => of(entry, { id: entry.id, own: entry, note: ownNote(entry) }, () => ''));
+    .map((entry) =>
+      buildRow(
+        here,
+        entry,
+        {},
+        { id: entry.id, own: entry, note: entry.remark, sources: [ownSource(entry)] },
+      ),
+    );
   const builtIn = shelf[kind].map((entry) =>
-    of(
-      { name: entry.name, values: plainValues(entry) },
-      { id: `built-in ${entry.name}`, own: null, note: noteOf(entry, system) },
-      (key) => originOf(entry.values[key] as Cited, kind, key, place, system),
-    ),
+    buildRow(here, { name: entry.name, values: plainValues(entry) }, entry.values, {
+      id: `built-in ${entry.name}`,
+      own: null,
+      note: noteOf(entry, system),
+      sources: sourcesOf(entry, kind, place),
+    }),
   );
   return [...mine, ...builtIn];
 }
@@ -101,21 +109,25 @@ export function shelfStanding(
       const there = pathsOf(kind, place)
         .filter(([key]) => standing.keys.includes(key))
         .map(([key, path]) => `${labelOf(path)} ${say(path, entry?.values[key] as number, system)}`);
-      return `Changed from “${standing.name}” on the shelf: there ${listed(there)}.`;
+      return `Changed from “${standing.name}” on the shelf: ${listed(there)} there.`;
     }
     case 'other':
       return '';
   }
 }
 
+interface Here {
+  readonly design: Design;
+  readonly kind: KindId;
+  readonly place: Path;
+  readonly system: UnitSystem;
+}
+
 function buildRow(
-  design: Design,
-  kind: KindId,
-  place: Path,
+  { design, kind, place, system }: Here,
   entry: Named,
-  more: Pick<ShelfRow, 'id' | 'own' | 'note'>,
-  origin: (key: string) => string,
-  system: UnitSystem,
+  values: Readonly<Record<string, Cited>>,
+  more: Pick<ShelfRow, 'id' | 'own' | 'note' | 'sources'>,
 ): ShelfRow {
   const rows = pathsOf(kind, place).map(([key, path]): ShelfValueRow => {
     const value = entry.values[key] as number;
@@ -125,18 +137,19 @@ function buildRow(
       label: fieldAt(path).label,
       value: say(path, value, system),
       instead: isSame(value, present) ? null : say(path, present, system),
-      origin: origin(key),
+      scatter: sayScatter(path, values[key]?.scatter ?? null, system),
     };
   });
   const changes = rows.filter(({ instead }) => instead !== null).length;
   const brief = rows.map(({ value }) => value).join(' · ');
   return {
-    ...entry,
+    name: entry.name,
+    values: entry.values,
     ...more,
     brief,
     rows,
     effect: effectOf(changes, rows.length, renames(design, kind, entry.name)),
-    search: [entry.name, brief, more.note, ...rows.map((row) => row.origin)].join(' ').toLowerCase(),
+    search: [entry.name, brief, more.note, ...more.sources].join(' ').toLowerCase(),
   };
 }
 
@@ -153,20 +166,32 @@ function effectOf(changes: number, of: number, renamed: boolean): string {
   return `${changes} of ${of} values${name} would change.`;
 }
 
-function originOf(
-  { source, scatter }: Cited,
-  kind: KindId,
-  key: string,
-  place: Path,
-  system: UnitSystem,
-): string {
-  const { cite, standing } = sources[source];
-  const from = standing === 'practice' ? `${cite}.` : `${cite} (${standingWords[standing]}).`;
-  if (scatter === null) return from;
-  const path = pathsOf(kind, place).find(([each]) => each === key)?.[1] ?? '';
+/** How far the authors of this shelf were from the source; a citation that was read needs no word. */
+const standings: Readonly<Record<Source['standing'], string>> = {
+  read: '',
+  through: ', seen at second hand',
+  memory: ', from memory',
+  computed: ', our own computation',
+  practice: '',
+};
+
+/** Each source once, with the values that come from it where there are several. */
+function sourcesOf({ values }: ShelfEntry, kind: KindId, place: Path): string[] {
+  const paths = pathsOf(kind, place);
+  const keys = [...new Set(paths.flatMap(([key]) => values[key]?.source ?? []))];
+  return keys.map((source) => {
+    const { cite, standing } = sources[source];
+    const said = `${cite}${standings[standing]}.`;
+    if (keys.length === 1) return said;
+    const labels = paths.filter(([key]) => values[key]?.source === source).map(([, path]) => labelOf(path));
+    return `${capital(listed(labels))}: ${said}`;
+  });
+}
+
+function sayScatter(path: Path, scatter: Cited['scatter'], system: UnitSystem): string {
   const field = fieldAt(path);
-  if (field.kind !== 'quantity') return from;
-  return `Others ${sayRange(scatter, field.dimension, system)}. ${from}`;
+  if (scatter === null || field.kind !== 'quantity') return '';
+  return `elsewhere ${sayRange(scatter, field.dimension, system)}`;
 }
 
 function noteOf({ solidus, note }: ShelfEntry, system: UnitSystem): string {
@@ -174,8 +199,8 @@ function noteOf({ solidus, note }: ShelfEntry, system: UnitSystem): string {
   return `Begins to melt at ${sayQuantity(solidus.value, 'temperature', system)}. ${note}`.trim();
 }
 
-function ownNote({ source, remark }: OwnEntry): string {
-  return [source === '' ? 'No source given.' : `Source: ${source}`, remark].filter(Boolean).join(' · ');
+function ownSource({ source }: OwnEntry): string {
+  return source === '' ? 'No source given.' : source;
 }
 
 function plainValues({ values }: ShelfEntry): Readonly<Record<string, number>> {

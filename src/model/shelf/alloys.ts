@@ -60,7 +60,7 @@ export const alloys: readonly ShelfEntry[] = [
   alloy(
     'Brass CuZn37',
     [116, 'copperData', [110, 125]],
-    [3.2e6, 'copperData', [3.1e6, 3.25e6]],
+    [3.19e6, 'copperData', [3.1e6, 3.25e6]],
     'Easy to solder and to mill.',
   ),
 ];

@@ -10,7 +10,7 @@ const shorts =
 export const bonds: readonly ShelfEntry[] = [
   bond(
     'Filled epoxy',
-    [1, 'petrieAdhesives', [0.5, 1.7]],
+    [1, 'petrieAdhesives', [0.5, 1.75]],
     [130, 120, 150],
     [90, 60, 120],
     'Cured warm, with alumina or the like. From half to three quarters of filler by weight it doubles.',
@@ -24,7 +24,7 @@ export const bonds: readonly ShelfEntry[] = [
   ),
   bond(
     'Epoxy without filler',
-    [0.2, 'crawford1998', [0.15, 0.25]],
+    [0.2, 'materialHandbook', [0.15, 0.25]],
     [110, 90, 130],
     [65, 45, 100],
     'An ordinary two-part glue.',

@@ -18,7 +18,7 @@ export const ceramics: readonly ShelfEntry[] = [
   ceramic(
     'Aluminium nitride',
     [170, 'microwaveEncyclopedia', [140, 200]],
-    [2.65e6, 'microwaveEncyclopedia', [2.4e6, 2.75e6]],
+    [2.67e6, 'microwaveEncyclopedia', [2.4e6, 2.75e6]],
     'For high power. Poorer grades go down to 80 W/(m·K).',
   ),
   ceramic(

@@ -9,7 +9,7 @@ const metal =
 export const filaments: readonly ShelfEntry[] = [
   ...threads(
     'Nylon (PA 6)',
-    [0.25, 'crawford1998', [0.23, 0.28]],
+    [0.25, 'materialHandbook', [0.23, 0.28]],
     [0.1, 0.12, 0.15, 0.18, 0.2, 0.25, 0.3],
     line,
   ),

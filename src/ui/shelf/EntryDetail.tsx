@@ -11,7 +11,7 @@ interface Props {
 
 /** One entry: its values beside the present ones, where each comes from, and what to mind. */
 export function EntryDetail({ row, onEdit, onRemove }: Props) {
-  const { name, rows, note, effect, own } = row;
+  const { name, rows, note, sources, effect, own } = row;
   return (
     <section aria-label={name} className={styles.entry}>
       <h3>{name}</h3>
@@ -19,18 +19,23 @@ export function EntryDetail({ row, onEdit, onRemove }: Props) {
         {effect}
       </p>
       <dl className={styles.values}>
-        {rows.map(({ key, label, value, instead, origin }) => (
+        {rows.map(({ key, label, value, instead, scatter }) => (
           <div key={key}>
             <dt>{label}</dt>
             <dd>
               <strong data-changes={instead !== null}>{value}</strong>
-              {instead !== null && <span> now {instead}</span>}
+              {instead !== null && <span>, now {instead}</span>}
+              {scatter !== '' && <small>{scatter}</small>}
             </dd>
-            {origin !== '' && <dd className={styles.origin}>{origin}</dd>}
           </div>
         ))}
       </dl>
-      {note !== '' && <p className={styles.note}>{note}</p>}
+      {note !== '' && <p>{note}</p>}
+      <div className={styles.sources}>
+        {sources.map((source) => (
+          <p key={source}>{source}</p>
+        ))}
+      </div>
       {own !== null && (
         <div className={styles.own}>
           <Button onClick={() => onEdit(own)}>Change this entry…</Button>

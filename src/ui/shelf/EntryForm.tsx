@@ -61,7 +61,7 @@ export function EntryForm({ entry, place, isNew, onBack, onDone }: Props) {
       unit={unit}
       help={help}
       problem={problems[key] ?? null}
-      shape={unit === '' && help !== '' ? 'tall' : 'row'}
+      shape={help === '' ? 'row' : 'tall'}
     >
       <TextBox
         id={idOf(key)}
@@ -75,9 +75,8 @@ export function EntryForm({ entry, place, isNew, onBack, onDone }: Props) {
   );
   return (
     <form ref={form} className={styles.form} onSubmit={keep}>
-      {texts.slice(0, 1).map(({ key, label, help }) => box(key, label, help))}
-      {valueBoxes(kind, place, system).map(({ key, label, unit }) => box(key, label, '', unit))}
-      {texts.slice(1).map(({ key, label, help }) => box(key, label, help))}
+      <div>{texts.map(({ key, label, help }) => box(key, label, help))}</div>
+      <div>{valueBoxes(kind, place, system).map(({ key, label, unit }) => box(key, label, '', unit))}</div>
       <div className={styles.choices}>
         <Button type="submit">{isNew ? 'Put it on the shelf' : 'Keep the change'}</Button>
         <Button onClick={onBack}>Back to the shelf</Button>

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { serialiseShelf, shelfFileName } from '../../io/shelfFile.ts';
 import type { ReadProblem } from '../../model/readDesign.ts';
+import type { KindId } from '../../model/shelf/kinds.ts';
 import { keepingWords, takenInWords } from '../../report/shelfWords.ts';
 import { Button } from '../kit/Button.tsx';
 import { readTextFile, saveTextFile } from '../kit/textFiles.ts';
@@ -8,6 +9,7 @@ import styles from './OwnEntries.module.css';
 import { useOwnShelf, useShelfActions } from './ShelfContext.ts';
 
 interface Props {
+  readonly kind: KindId;
   readonly told: string;
   readonly onTell: (told: string) => void;
   readonly onKeepPresent: () => void;
@@ -19,7 +21,7 @@ interface Refused {
 }
 
 /** What can be done with the reader's own entries as a whole, and what has become of them. */
-export function OwnEntries({ told, onTell, onKeepPresent }: Props) {
+export function OwnEntries({ kind, told, onTell, onKeepPresent }: Props) {
   const entries = useOwnShelf((state) => state.entries);
   const removed = useOwnShelf((state) => state.removed);
   const keeping = useOwnShelf((state) => state.keeping);
@@ -65,7 +67,7 @@ export function OwnEntries({ told, onTell, onKeepPresent }: Props) {
       </p>
       <div role="status">
         {told !== '' && <p>{told}</p>}
-        {told === '' && removed !== null && (
+        {told === '' && removed?.kind === kind && (
           <p>
             “{removed.name}” is off the shelf.{' '}
             <Button autoFocus onClick={() => void putBack()}>

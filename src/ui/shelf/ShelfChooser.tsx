@@ -87,7 +87,7 @@ export function ShelfChooser(props: Props) {
         </Button>
         <Button onClick={(event) => event.currentTarget.closest('dialog')?.close()}>Leave as it is</Button>
       </div>
-      <OwnEntries told={told} onTell={onTell} onKeepPresent={onKeepPresent} />
+      <OwnEntries kind={kind} told={told} onTell={onTell} onKeepPresent={onKeepPresent} />
     </form>
   );
 }
