@@ -67,10 +67,14 @@ export function shelfRows(
   return [...mine, ...builtIn];
 }
 
-/** The rows in which every word of a search is found. */
-export function foundRows(rows: readonly ShelfRow[], query: string): ShelfRow[] {
+/** The rows in which every word of a search is found; those with all of them in the name first. */
+export function foundRows(rows: readonly ShelfRow[], query: string): readonly ShelfRow[] {
   const words = query.toLowerCase().split(/\s+/).filter(Boolean);
-  return rows.filter(({ search }) => words.every((word) => search.includes(word)));
+  if (words.length === 0) return rows;
+  const has = (text: string) => words.every((word) => text.includes(word));
+  const found = rows.filter(({ search }) => has(search));
+  const byName = (row: ShelfRow) => has(row.name.toLowerCase());
+  return [...found.filter(byName), ...found.filter((row) => !byName(row))];
 }
 
 /** The row to look at first: the one that the inputs are like, by name and values, else by one of the two. */

@@ -14,7 +14,7 @@ interface Props {
   readonly place: string;
   readonly isNew: boolean;
   readonly onBack: () => void;
-  readonly onDone: (entry: OwnEntry) => void;
+  readonly onDone: (entry: OwnEntry) => Promise<void>;
 }
 
 const texts = [
@@ -50,7 +50,7 @@ export function EntryForm({ entry, place, isNew, onBack, onDone }: Props) {
   const keep = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if (read.ok) onDone({ id, ...read.entry });
+    if (read.ok) void onDone({ id, ...read.entry });
     else document.getElementById(idOf(Object.keys(read.problems)[0] ?? ''))?.focus();
   };
   const box = (key: string, label: string, help: string, unit = '') => (

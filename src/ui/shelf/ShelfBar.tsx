@@ -29,7 +29,7 @@ export function ShelfBar({ kind, place }: Props) {
   return (
     <div className={styles.bar}>
       <Button className={styles.button ?? ''} aria-describedby={noteId} onClick={() => setIsOpen(true)}>
-        From the shelf…<span className="unseen"> {kinds[kind].title}</span>
+        From the shelf… <span className="unseen">{kinds[kind].title}</span>
       </Button>
       <p id={noteId} className={styles.standing}>
         {standing}

@@ -35,7 +35,8 @@ export function ShelfChooser(props: Props) {
   const [query, setQuery] = useState('');
   const rows = useMemo(() => shelfRows(design, kind, place, own, system), [design, kind, place, own, system]);
   const found = foundRows(rows, query);
-  const shown = found.find(({ id }) => id === chosen) ?? firstChoice(found, design, kind);
+  const best = query.trim() === '' ? firstChoice(found, design, kind) : (found[0] ?? null);
+  const shown = found.find(({ id }) => id === chosen) ?? best;
 
   const take = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -52,7 +53,10 @@ export function ShelfChooser(props: Props) {
           id="shelf-find"
           type="search"
           value={query}
-          onText={setQuery}
+          onText={(text) => {
+            setQuery(text);
+            onChoose(null);
+          }}
           ref={(box) => begin(box, !isTouch())}
           onKeyDown={(event) => {
             if (event.key !== 'ArrowDown') return;

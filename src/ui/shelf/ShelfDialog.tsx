@@ -64,8 +64,9 @@ export function ShelfDialog({ kind, place, onClose }: Props) {
         place={place}
         isNew={isNew}
         onBack={() => setWriting(null)}
-        onDone={(entry) => {
-          void put(entry);
+        onDone={async (entry) => {
+          // The list is to have it when it shows again.
+          await put(entry);
           setChosen(entry.id);
           setTold(isNew ? `“${entry.name}” is on the shelf.` : `“${entry.name}” is changed.`);
           setWriting(null);

@@ -56,6 +56,10 @@ describe('the rows of a kind', () => {
     expect(found('cast 443')).toEqual(['Cast aluminium EN AC-44300']);
     expect(found('443 CAST ')).toEqual(['Cast aluminium EN AC-44300']);
     expect(found('167')).toEqual(['Aluminium EN AW-6061']);
+    const sold = shelfRows(defaultDesign, 'thickness', 'box', [], 'metric');
+    // Others speak of it in their notes.
+    expect(foundRows(sold, '1/8 in').map(({ name }) => name)[0]).toBe('1/8 in');
+    expect(foundRows(sold, '1/8 in').length).toBeGreaterThan(1);
     expect(found('no such')).toEqual([]);
     expect(found(' ')).toHaveLength(alloys().length);
   });
