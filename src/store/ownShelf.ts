@@ -92,9 +92,10 @@ export function createOwnShelf(keep: ShelfKeep = browserShelfKeep()): OwnShelf {
         return opened;
       },
       put: (entry) => queue(() => write((raw) => withEntry(raw, entry))),
-      remove: (id) => {
-        set({ removed: get().entries.find((entry) => entry.id === id) ?? null });
-        return queue(() => write((raw) => raw.filter((each) => idOf(each) !== id)));
+      remove: async (id) => {
+        const removed = get().entries.find((entry) => entry.id === id) ?? null;
+        await queue(() => write((raw) => raw.filter((each) => idOf(each) !== id)));
+        set({ removed });
       },
       putBack: () => {
         const { removed } = get();
