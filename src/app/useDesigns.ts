@@ -6,7 +6,8 @@ import { type ExampleId, exampleById, examples } from '../model/examples/example
 import type { ReadProblem } from '../model/readDesign.ts';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { useActions, useDesignStore } from '../ui/bench/DesignContext.ts';
-import { readTextFile, saveDesign } from './files.ts';
+import { readTextFile } from '../ui/kit/textFiles.ts';
+import { saveDesign } from './files.ts';
 
 /** What waits to take the place of a design that is kept nowhere. */
 export interface Pending {

@@ -119,6 +119,66 @@ export const sources = {
   carslawJaeger1959: { cite: 'Carslaw & Jaeger 1959, Conduction of Heat in Solids', standing: 'memory' },
   iec62368: { cite: 'IEC 62368-1 touch temperature limits (TS1)', standing: 'memory' },
   materialHandbook: { cite: 'Handbook values of solids and plastics', standing: 'memory' },
+  crawford1998: {
+    cite: 'Crawford 1998, Plastics Engineering, 3rd ed., table 1.8, thermal properties of materials (public copy of the page)',
+    standing: 'read',
+  },
+  aluminumAssociation: {
+    cite: 'Aluminum Association, typical properties of wrought alloys; as given in public alloy data sheets',
+    standing: 'through',
+  },
+  wroughtProfiles: {
+    cite: 'Public data sheets of extruded profiles, EN AW-6060 and EN AW-6082 (physical properties, approximate values)',
+    standing: 'read',
+  },
+  materialsDatabase: {
+    cite: 'makeitfrom.com, public database of materials',
+    standing: 'read',
+  },
+  copperData: {
+    cite: 'Copper Development Association, properties of copper alloys; as given in public alloy data sheets',
+    standing: 'through',
+  },
+  thome2008: {
+    cite: 'Thome 2008, lecture on radiative heat transfer, table of total emittances (public extract)',
+    standing: 'through',
+  },
+  solderTable: {
+    cite: 'alasir.com, reference table of solder alloys: melting ranges and conductivities',
+    standing: 'read',
+  },
+  chipSizeTable: {
+    cite: 'knutsson.dk, table of size codes of chip parts; the codes are those of IEC 60115-8',
+    standing: 'read',
+  },
+  sarvar1990: {
+    cite: 'Sarvar, Poole & Witting 1990, J. Electronic Materials 19, 1345–1350 (abstract): laminate of type FR-4',
+    standing: 'read',
+  },
+  petrieAdhesives: {
+    cite: 'Petrie, Handbook of Adhesives and Sealants, table 9.6, conductivity of filled adhesives (public copy of the page)',
+    standing: 'read',
+  },
+  crcGlasses: {
+    cite: 'CRC Handbook of Chemistry and Physics, thermal conductivity of glasses (public copy of the page)',
+    standing: 'read',
+  },
+  microwaveEncyclopedia: {
+    cite: 'microwaves101.com, encyclopedia: aluminium nitride',
+    standing: 'read',
+  },
+  nistCryogenics: {
+    cite: 'NIST, cryogenic material properties: G-10 glass and epoxy, fitted up to 300 K',
+    standing: 'read',
+  },
+  iso10456: {
+    cite: 'EN ISO 10456, design values of building materials: plywood of 700 kg/m³',
+    standing: 'memory',
+  },
+  wireGauge: {
+    cite: 'American (Brown & Sharpe) gauge: 0.005 in × 92^((36 − n)/39), ASTM B258',
+    standing: 'memory',
+  },
   hairerWanner1996: {
     cite: 'Hairer & Wanner, Solving Ordinary Differential Equations II (1996), extrapolation methods',
     standing: 'memory',

@@ -4,7 +4,12 @@ export const designFileEnding = '.throughfin.json';
 
 /** The text of a design file: keys in the order of the schema, short rows on one line, numbers exactly as they are. */
 export function serialiseDesign(design: Design): string {
-  return `${print(designSchema.parse(design), '')}\n`;
+  return printJson(designSchema.parse(design));
+}
+
+/** JSON for readers: short rows on one line, numbers exactly as they are. */
+export function printJson(value: unknown): string {
+  return `${print(value, '')}\n`;
 }
 
 const widest = 96;

@@ -1,12 +1,14 @@
-import { lazy, Suspense } from 'react';
+import { Fragment, lazy, Suspense } from 'react';
 import { useDesign } from '../bench/DesignContext.ts';
 import { Disclosure } from '../kit/Disclosure.tsx';
+import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
 import { groupOf } from './groups.ts';
 import styles from './PartPanel.module.css';
 import { RemarkField } from './RemarkField.tsx';
+import { shelfAt } from './shelfAt.ts';
 
-// Tables come after the first paint: most parts have none.
+// Tables and the shelf come after the first paint.
 const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.tsx')).ListEditors }));
 
 /** All inputs of the chosen part, and the title block below them. */
@@ -18,9 +20,20 @@ export function PartPanel() {
       <h2 id="part-heading" tabIndex={-1}>
         {title}
       </h2>
-      {fields.map(({ path, when }) => (
-        <Field key={path} path={path} idle={when !== undefined && !when(design)} />
-      ))}
+      {fields.map(({ path, when }) => {
+        const idle = when !== undefined && !when(design);
+        const kind = shelfAt[path];
+        return (
+          <Fragment key={path}>
+            <Field path={path} idle={idle} />
+            {kind && !idle && (
+              <Suspense fallback={<div className={styles.shelf} />}>
+                <ShelfBar kind={kind} place={path.split('.')[0] ?? ''} />
+              </Suspense>
+            )}
+          </Fragment>
+        );
+      })}
       {lists.length > 0 && (
         <Suspense fallback={null}>
           <ListEditors lists={lists} />

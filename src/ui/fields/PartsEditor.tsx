@@ -1,10 +1,19 @@
+import { Fragment } from 'react';
+import type { KindId } from '../../model/shelf/kinds.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Disclosure } from '../kit/Disclosure.tsx';
+import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
 import { partFields } from './groups.ts';
 import styles from './rows.module.css';
+
+/** After which of a part's inputs the way to the shelf stands. */
+const shelfAfter: Readonly<Record<string, KindId>> = {
+  thickness_m: 'chip',
+  ceramicHeat_JPerM3K: 'ceramic',
+};
 
 /** The kinds of resistor that the row draws on. */
 export function PartsEditor() {
@@ -31,9 +40,15 @@ function Part({ index, alone }: { readonly index: number; readonly alone: boolea
   const { removePart } = useActions();
   return (
     <Disclosure summary={name || `Part ${index + 1}`} open={alone || isWrong}>
-      {partFields.map((key) => (
-        <Field key={key} path={`parts[${index}].${key}`} />
-      ))}
+      {partFields.map((key) => {
+        const kind = shelfAfter[key];
+        return (
+          <Fragment key={key}>
+            <Field path={`parts[${index}].${key}`} />
+            {kind && <ShelfBar kind={kind} place={`parts[${index}]`} />}
+          </Fragment>
+        );
+      })}
       {!alone && <Button onClick={() => removePart(index)}>Remove this part</Button>}
     </Disclosure>
   );

@@ -5,12 +5,14 @@ import { Glyph } from './Glyph.tsx';
 
 interface Props {
   readonly title: string;
+  /** Room for two columns, as high as it needs at most: what is in it may change without the dialog moving. */
+  readonly wide?: boolean;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** The browser's own modal dialog, open as long as it is rendered. */
-export function Dialog({ title, onClose, children }: Props) {
+export function Dialog({ title, wide = false, onClose, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
   useEffect(() => {
@@ -18,7 +20,13 @@ export function Dialog({ title, onClose, children }: Props) {
     if (element !== null && !element.open) element.showModal();
   }, []);
   return (
-    <dialog ref={dialog} className={styles.dialog} aria-labelledby={heading} onClose={onClose}>
+    <dialog
+      ref={dialog}
+      className={styles.dialog}
+      data-wide={wide}
+      aria-labelledby={heading}
+      onClose={onClose}
+    >
       <header className={styles.head}>
         <h2 id={heading}>{title}</h2>
         <Button small aria-label="Close" onClick={() => dialog.current?.close()}>
