@@ -43,10 +43,15 @@ function onOneLine(value: unknown): string {
 
 /** A file name from the title: letters and digits of any script, the rest as hyphens. */
 export function designFileName(design: Design): string {
-  const stem = `${design.title} ${design.revision}`
+  return `${fileStem(design)}${designFileEnding}`;
+}
+
+/** What the names of all files of a design begin with. */
+export function fileStem({ title, revision }: Pick<Design, 'title' | 'revision'>): string {
+  const stem = `${title} ${revision}`
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+|-+$/g, '')
     .slice(0, 60);
-  return `${stem === '' ? 'fan-box' : stem}${designFileEnding}`;
+  return stem === '' ? 'fan-box' : stem;
 }

@@ -5,13 +5,13 @@ import { toCore } from '../model/toCore.ts';
 import { ratedFrom } from '../studies/ratedLoad.ts';
 import { buildDrawing } from './buildDrawing.ts';
 import { filmLimit_K } from './filmLimit.ts';
-import { quantity } from './format.ts';
 import { limitRows } from './limitRows.ts';
 import { ratings } from './ratings.ts';
+import { figure, saidPercent, saidQuantity, saidTemperature, saidWatts } from './said.ts';
 import { shareRows } from './shareRows.ts';
 import type { DrawingKey, Figure, Headline, ReportPrefs, TitleBlock, UnitSystem } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
-import { counted, percent, temperature, watts } from './words.ts';
+import { counted, temperature } from './words.ts';
 
 /** The part of the report that must be there at once, small enough for the first load. Reads; computes no physics. */
 export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPrefs): Headline {
@@ -56,14 +56,14 @@ function drawingKey(design: Design, { air, heat }: Solved, system: UnitSystem): 
 function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
   const film_K = heat.positions[heat.hottest]?.film_K ?? heat.room_K;
   return [
-    { key: 'load', label: 'load', value: watts(heat.total_W, system) },
-    { key: 'film', label: 'hottest film', value: temperature(film_K, system) },
-    { key: 'flow', label: 'air moved', value: quantity(air.flow_m3PerS, 'volumeFlow', system, 3) },
-    { key: 'pressure', label: 'fan pressure', value: quantity(air.fanPressure_Pa, 'pressure', system, 3) },
-    { key: 'fins', label: 'through the fins', value: percent(air.share.fins) },
+    figure('load', 'load', saidWatts(heat.total_W, system)),
+    figure('film', 'hottest film', saidTemperature(film_K, system)),
+    figure('flow', 'air moved', saidQuantity(air.flow_m3PerS, 'volumeFlow', system, 3)),
+    figure('pressure', 'fan pressure', saidQuantity(air.fanPressure_Pa, 'pressure', system, 3)),
+    figure('fins', 'through the fins', saidPercent(air.share.fins)),
     ...(air.sound_dBA === null
       ? []
-      : [{ key: 'sound', label: 'sound', value: quantity(air.sound_dBA, 'soundLevel', system, 2) }]),
-    { key: 'exhaust', label: 'exhaust air', value: temperature(heat.exhaust_K, system) },
+      : [figure('sound', 'sound', saidQuantity(air.sound_dBA, 'soundLevel', system, 2))]),
+    figure('exhaust', 'exhaust air', saidTemperature(heat.exhaust_K, system)),
   ];
 }
