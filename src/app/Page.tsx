@@ -36,9 +36,10 @@ export function Page() {
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
   const settled = useSettled(answer);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
+  const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details answer={settled} underLimits={underLimits} />,
-    [settled, underLimits],
+    () => <Details answer={settled} underLimits={underLimits} underDrawing={underDrawing} />,
+    [settled, underLimits, underDrawing],
   );
   useKeeping();
   return (
@@ -56,6 +57,7 @@ export function Page() {
             </h2>
             <figure className={styles.figure}>
               <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
+              <div ref={setUnderDrawing} />
               <figcaption className={styles.foot}>
                 <AirKey report={report} />
                 <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />

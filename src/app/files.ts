@@ -1,16 +1,11 @@
 import { designFileName, serialiseDesign } from '../io/designFile.ts';
 import type { Design } from '../model/design.ts';
 import { largestDesignFile_B, tooLarge } from '../model/designText.ts';
+import { saveFile } from '../ui/kit/saveFile.ts';
 
 /** Hands the design to the reader as a file. */
 export function saveDesign(design: Design): void {
-  const address = URL.createObjectURL(new Blob([serialiseDesign(design)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = designFileName(design);
-  link.click();
-  // The browser has to have read it before the address goes.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saveFile(new Blob([serialiseDesign(design)], { type: 'application/json' }), designFileName(design));
 }
 
 export type FileText =

@@ -2,15 +2,7 @@ import type { HeatOutcome, SinkOutcome, Solved } from '../core/system/outcome.ts
 import type { Design } from '../model/design.ts';
 import { filmLimit_K } from './filmLimit.ts';
 import { amount, unitOf } from './format.ts';
-import {
-  saidAs,
-  saidKelvins,
-  saidPercent,
-  saidQuantity,
-  saidTemperature,
-  saidWatts,
-  withAmounts,
-} from './said.ts';
+import { saidAs, saidPercent, saidQuantity, saidTemperature, saidWatts, withAmounts } from './said.ts';
 import type { HeatReport, Ladder, LadderRung, PositionRow, SinkRow, UnitSystem } from './types.ts';
 import { rungLabels, rungPhrases } from './wording.ts';
 import { capital, kelvins, percent, resistorName, roundTicks, sinkName, temperature } from './words.ts';
@@ -68,7 +60,7 @@ function ladderOf(design: Design, heat: HeatOutcome, system: UnitSystem): Ladder
         key: rung.key,
         label: rungLabels[rung.key],
         ...withAmounts({
-          rise: saidKelvins(rung.dT_K, system, 1),
+          rise: saidAs(kelvins(rung.dT_K, system, 1), rung.dT_K, 'temperatureDifference', system),
           top: saidTemperature(rung.top_K, system, 1),
         }),
         from: show(rung.top_K - rung.dT_K),

@@ -1,7 +1,7 @@
 import type { Amount, Amounts, Said } from './amount.ts';
 import { amount, type Dimension, quantity, type UnitSystem, unitOf } from './format.ts';
 import type { Figure } from './types.ts';
-import { kelvins, percent, temperature, times } from './words.ts';
+import { percent, temperature, times } from './words.ts';
 
 /** Texts of a row under their own names, and under `amounts` the numbers they were made from. */
 export function withAmounts<K extends string>(
@@ -31,10 +31,6 @@ export function saidQuantity(value: number, dimension: Dimension, system: UnitSy
 
 export function saidTemperature(T_K: number, system: UnitSystem, decimals = 0): Said {
   return saidAs(temperature(T_K, system, decimals), T_K, 'temperature', system);
-}
-
-export function saidKelvins(dT_K: number, system: UnitSystem, decimals = 0): Said {
-  return saidAs(kelvins(dT_K, system, decimals), dT_K, 'temperatureDifference', system);
 }
 
 export function saidWatts(power_W: number, system: UnitSystem): Said {

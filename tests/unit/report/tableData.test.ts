@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { table } from '../../../src/report/makeTable.ts';
-import { saidKelvins, saidTemperature, saidWatts } from '../../../src/report/said.ts';
+import { saidPercent, saidTemperature, saidWatts } from '../../../src/report/said.ts';
 import { tableData } from '../../../src/report/tableData.ts';
 import {
   fanStopTable,
@@ -43,11 +43,11 @@ describe('a column of numbers', () => {
   });
 
   test('whose unit changes has a column for the unit', () => {
-    expect(data(['>Value'], [saidWatts(4, 'metric')], [saidKelvins(2, 'metric')])).toEqual({
+    expect(data(['>Value'], [saidWatts(4, 'metric')], [saidPercent(0.02)])).toEqual({
       heads: ['Value', 'Value, unit'],
       rows: [
         [4, 'W'],
-        [2, 'K'],
+        [2, '%'],
       ],
     });
   });
