@@ -57,7 +57,7 @@ export function Page() {
             </h2>
             <figure className={styles.figure}>
               <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
-              <div ref={setUnderDrawing} />
+              <div ref={setUnderDrawing} className={styles.save} />
               <figcaption className={styles.foot}>
                 <AirKey report={report} />
                 <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />

@@ -25,13 +25,13 @@ export function TakeAway() {
   };
   return (
     <>
-      <h3>To take along</h3>
+      <h3 className={styles.head}>To take along</h3>
       <p className={styles.ways}>
         <Button onClick={() => void save('report')}>Report as JSON</Button>
         <Button onClick={() => void save('tables')}>All tables as CSV</Button>
         <span>
-          The words and every number of this report, for a program or a spreadsheet. Each figure and each
-          table has a row of its own to save it by.
+          Every word and number of this report, for a program or a spreadsheet. Each figure and table can also
+          be saved by itself, from the line below it.
         </span>
         <span role="status">{told}</span>
       </p>
