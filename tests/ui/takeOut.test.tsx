@@ -141,6 +141,7 @@ describe('a colour of a style sheet', () => {
   test.each([
     ['rgb(29, 109, 146)', '#1d6d92', 1],
     ['rgba(0, 0, 0, 0)', '#000000', 0],
+    ['transparent', '#000000', 0],
     ['rgb(255 255 255 / 0.5)', '#ffffff', 0.5],
     ['color(srgb 1 0.5 0)', '#ff8000', 1],
     // White, red, green and blue in Oklab, from memory; the pictures are compared with the browser's own painting.

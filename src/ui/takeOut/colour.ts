@@ -8,6 +8,7 @@ export interface Colour {
  * A colour as browsers compute it, in the form that every program reads. Throws on a form that no style sheet here leads to.
  */
 export function readColour(css: string): Colour {
+  if (css === 'transparent') return { hex: '#000000', alpha: 0 };
   const form = /^(rgba?|oklab|color)\((?:srgb )?([^)]*)\)$/.exec(css);
   const [red = 0, green = 0, blue = 0, alpha = 1] = (form?.[2] ?? '').split(/[\s,/]+/).map(Number);
   if (form?.[1] === 'oklab') return { hex: hexOf(srgbOf(red, green, blue)), alpha };

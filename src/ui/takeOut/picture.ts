@@ -36,7 +36,7 @@ export function pictureOf(figure: HTMLElement, foot: Foot): Picture {
   const { paddingLeft, paddingRight } = getComputedStyle(figure);
   const inner = width - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight);
   sheet.style.setProperty('--inner', `${inner}px`);
-  sheet.append(copy, footOf(copy, foot));
+  sheet.append(copy, footOf(figure, foot));
   // Beside the figure, so that every rule that reaches the one reaches the other.
   figure.parentElement?.append(sheet);
   try {
@@ -68,7 +68,8 @@ function footOf(figure: HTMLElement, { caption, lines }: Foot): HTMLElement {
   for (const button of figure.querySelectorAll('button')) {
     const number = button.textContent;
     const name = button.getAttribute('aria-label');
-    if (/^\d+$/.test(number) && name) names.append(made('li', `${number}\u00a0${name}`));
+    const isRound = getComputedStyle(button).borderTopLeftRadius === '50%';
+    if (isRound && /^\d+$/.test(number) && name) names.append(made('li', `${number}\u00a0${name}`));
   }
   if (names.childElementCount > 0) foot.append(names);
   foot.append(made('b', caption), ...lines.map((line) => made('div', line)));
@@ -101,7 +102,11 @@ function paint(sheet: HTMLElement, figure: HTMLElement, { caption, lines }: Foot
 function painted(element: Element, paper: Paper): SVGElement[] {
   const { origin } = paper;
   const style = getComputedStyle(element);
-  const isHidden = style.display === 'none' || style.visibility === 'hidden' || style.clipPath !== 'none';
+  const isHidden =
+    style.display === 'none' ||
+    style.visibility === 'hidden' ||
+    style.opacity === '0' ||
+    style.clipPath !== 'none';
   if (isHidden) return [];
   const box = element.getBoundingClientRect();
   const at = { x: box.left - origin.left, y: box.top - origin.top, width: box.width, height: box.height };
