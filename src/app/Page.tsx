@@ -41,9 +41,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
   const settled = useSettled(answer);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
+  const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details answer={settled} underLimits={underLimits} />,
-    [settled, underLimits],
+    () => <Details answer={settled} underLimits={underLimits} underDrawing={underDrawing} />,
+    [settled, underLimits, underDrawing],
   );
   useKeeping(keeper);
   return (
@@ -62,6 +63,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             <ViewBoundary store={store} name="the drawing" of={answer}>
               <figure className={styles.figure}>
                 <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
+                <div ref={setUnderDrawing} className={styles.save} />
                 <figcaption className={styles.foot}>
                   <AirKey report={report} />
                   <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />

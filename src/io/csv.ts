@@ -87,6 +87,8 @@ function splitCells(text: string, separator: Separator): Cells {
       )
         at++;
       const cell = text.slice(from, at).trim();
+      // A quoted cell that begins inside this one: another mark parts this table.
+      if (/[;,\t]"/.test(cell)) return { ok: false, reason: `Line ${line}: a quote opens within a cell.` };
       if (cell !== '' || separator !== ' ') row.push(cell);
     }
     if (text[at] === separator) {
@@ -137,31 +139,4 @@ export function readNumber(cell: string, decimal: '.' | ','): number | null {
   if (!/^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/.test(text)) return null;
   const value = Number(text);
   return Number.isFinite(value) ? value : null;
-}
-
-export interface CsvStyle {
-  readonly separator: Exclude<Separator, ' '>;
-  readonly decimal: '.' | ',';
-}
-
-/** One table as CSV (RFC 4180: quotes doubled, lines ended by CR LF), numbers in full. */
-export function writeCsv(
-  rows: readonly (readonly (string | number | null)[])[],
-  style: CsvStyle = { separator: ',', decimal: '.' },
-): string {
-  const cell = (value: string | number | null) => {
-    if (value === null) return '';
-    const text = typeof value === 'number' ? String(value).replace('.', style.decimal) : harmless(value);
-    return needsQuotes(text, style.separator) ? `"${text.replaceAll('"', '""')}"` : text;
-  };
-  return rows.map((row) => `${row.map(cell).join(style.separator)}\r\n`).join('');
-}
-
-function needsQuotes(text: string, separator: string): boolean {
-  return text.includes(separator) || /["\r\n]|^#|^\s|\s$/.test(text);
-}
-
-/** A spreadsheet would run a text that begins like a formula, and a design file may come from anywhere. */
-function harmless(text: string): string {
-  return /^[=+\-@\t\r]/.test(text) && readNumber(text, '.') === null && text !== '-' ? `'${text}` : text;
 }

@@ -1,4 +1,5 @@
 import { type Design, designSchema } from '../model/design.ts';
+import { fileStem } from './fileStem.ts';
 
 export const designFileEnding = '.throughfin.json';
 
@@ -46,12 +47,6 @@ function onOneLine(value: unknown): string {
     .join(', ')} }`;
 }
 
-/** A file name from the title: letters and digits of any script, the rest as hyphens. */
 export function designFileName(design: Design): string {
-  const stem = `${design.title} ${design.revision}`
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return `${stem === '' ? 'fan-box' : stem}${designFileEnding}`;
+  return `${fileStem(design)}${designFileEnding}`;
 }

@@ -2,6 +2,7 @@ import { hysteresis } from '../core/fan/hysteresis.ts';
 import type { AirOutcome, FanOutcome, PassageKind, Solved } from '../core/system/outcome.ts';
 import type { Curves } from '../core/system/solveSystem.ts';
 import { amount, plain, quantity, unitOf } from './format.ts';
+import { saidAs, saidPercent, saidQuantity, withAmounts } from './said.ts';
 import { passageKinds, shareRows } from './shareRows.ts';
 import type { AirReport, FanChart, FanRow, PassageRow, StageRow, UnitSystem } from './types.ts';
 import { passageLabels, stageLabels, stageParts, verdictWords } from './wording.ts';
@@ -29,11 +30,13 @@ export function airReport({ air, listening_m, curves, lower, system }: AirFacts)
       (passage): PassageRow => ({
         kind: passage.kind,
         label: passageName(passage.kind, passage.index),
-        percent: percent(passage.share),
-        flow: quantity(passage.massFlow_kgPerS / air.rho_kgPerM3, 'volumeFlow', system, 3),
-        velocity: quantity(passage.velocity_mPerS, 'speed', system, 2),
-        reynolds: plain(passage.reynolds, 3),
-        area: quantity(passage.area_m2, 'area', system, 3),
+        ...withAmounts({
+          percent: saidPercent(passage.share),
+          flow: saidQuantity(passage.massFlow_kgPerS / air.rho_kgPerM3, 'volumeFlow', system, 3),
+          velocity: saidQuantity(passage.velocity_mPerS, 'speed', system, 2),
+          reynolds: { text: plain(passage.reynolds, 3), value: passage.reynolds, unit: '' },
+          area: saidQuantity(passage.area_m2, 'area', system, 3),
+        }),
       }),
     ),
   };
@@ -95,11 +98,18 @@ function tone({ bladePass_Hz }: FanOutcome, system: UnitSystem): string {
 function fanRows(air: AirOutcome, system: UnitSystem): FanRow[] {
   return air.fans.map((fan) => ({
     label: fan.index === 0 ? 'Fan' : `Fan of kind ${fan.index + 1}`,
-    count: `${fan.count}`,
-    speed: percent(fan.speedRatio),
-    flow: quantity(fan.flow_m3PerS, 'volumeFlow', system, 3),
-    pressure: quantity(fan.dp_Pa, 'pressure', system, 3),
-    tone: fan.speedRatio > 0 ? tone(fan, system) : '–',
+    ...withAmounts({
+      count: { text: `${fan.count}`, value: fan.count, unit: '' },
+      speed: saidPercent(fan.speedRatio),
+      flow: saidQuantity(fan.flow_m3PerS, 'volumeFlow', system, 3),
+      pressure: saidQuantity(fan.dp_Pa, 'pressure', system, 3),
+      tone: saidAs(
+        fan.speedRatio > 0 ? tone(fan, system) : '–',
+        fan.speedRatio > 0 ? fan.bladePass_Hz : null,
+        'frequency',
+        system,
+      ),
+    }),
     remark: fan.speedRatio > 0 ? (fan.backwards ? 'air runs back' : '') : 'stands still',
   }));
 }
@@ -113,10 +123,12 @@ function stageRows(air: AirOutcome, system: UnitSystem): StageRow[] {
       return {
         key: stage.key,
         label: stageLabels[stage.key],
-        dp: quantity(stage.dp_Pa, 'pressure', system, 3),
         share,
-        percent: percent(share),
-        velocity: quantity(stage.velocity_mPerS, 'speed', system, 2),
+        ...withAmounts({
+          dp: saidQuantity(stage.dp_Pa, 'pressure', system, 3),
+          percent: saidPercent(share),
+          velocity: saidQuantity(stage.velocity_mPerS, 'speed', system, 2),
+        }),
         part: stageParts[stage.key],
       };
     });

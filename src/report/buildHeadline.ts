@@ -4,7 +4,7 @@ import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
 import { ratedFrom } from '../studies/ratedLoad.ts';
 import { buildDrawing } from './buildDrawing.ts';
-import { figureRows } from './figures.ts';
+import { figures } from './figures.ts';
 import { filmLimit_K } from './filmLimit.ts';
 import { limitRows } from './limitRows.ts';
 import { ratings } from './ratings.ts';
@@ -21,7 +21,7 @@ export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPre
     system,
     title: titleBlock(design, prefs),
     verdict: verdictReport(design, outcome, system),
-    figures: solved ? figureRows(solved, system).map(({ key, label, value }) => ({ key, label, value })) : [],
+    figures: solved ? figures(solved, system) : [],
     limits: solved ? limitRows(solved.limits, system) : [],
     ratings: solved ? ratings(design, solved, ratedFrom(solved, toCore(design), ordinaryRun), system) : null,
     key: solved ? drawingKey(design, solved, system) : null,

@@ -4,9 +4,10 @@ import { findField } from '../model/fields.ts';
 import { labelOfOption } from '../model/options.ts';
 import { getAt, type Path } from '../model/path.ts';
 import { editIn, unitFor, unitSymbol } from '../model/say.ts';
-import { figureRows } from './figures.ts';
+import { figures } from './figures.ts';
 import type { ChangeReport, UnitSystem } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
+import { fixed } from './words.ts';
 
 /** The answered design that another is measured against, and what was done since. */
 export interface Since {
@@ -36,12 +37,22 @@ export function changeReport(
 }
 
 function differences(now: Solved, before: Solved, system: UnitSystem): Record<string, string> {
-  const old = new Map(figureRows(before, system).map((row) => [row.key, row]));
-  const said = figureRows(now, system).flatMap((row): [string, string][] => {
-    const was = old.get(row.key);
-    return was === undefined ? [] : [[row.key, row.sayChange(row.amount - was.amount)]];
+  const old = new Map(figures(before, system).map(({ key, amount }) => [key, amount]));
+  const said = figures(now, system).flatMap(({ key, amount: { value, unit } }): [string, string][] => {
+    const was = old.get(key)?.value ?? null;
+    return value === null || was === null ? [] : [[key, sayDifference(value - was, value, unit)]];
   });
   return Object.fromEntries(said);
+}
+
+/** Differences that are said in another unit than what they are differences of. */
+const unitsOfDifferences: Readonly<Record<string, string>> = { '°C': 'K', '%': 'points' };
+
+/** Signed, to the third digit of the figure itself: "+3.1 K"; "–" where nothing of it would be left. */
+function sayDifference(difference: number, figure: number, unit: string): string {
+  const decimals = Math.min(6, Math.max(1, 2 - Math.floor(Math.log10(Math.abs(figure) || 1))));
+  if (Number(difference.toFixed(decimals)) === 0) return '–';
+  return `${difference > 0 ? '+' : ''}${fixed(difference, decimals)}\u202f${unitsOfDifferences[unit] ?? unit}`;
 }
 
 /** " 0.8 mm → 1.6 mm" where the edit was of one value and both are known. */

@@ -1,7 +1,9 @@
 import type { Drift } from '../core/system/drift.ts';
 import { crossing_s } from '../core/system/timeline.ts';
 import type { Design } from '../model/design.ts';
-import { duration } from './durations.ts';
+import type { Said } from './amount.ts';
+import { duration, saidDuration } from './durations.ts';
+import { saidAs, saidTemperature, withAmounts } from './said.ts';
 import type { DriftReport, UnitSystem } from './types.ts';
 import { capital, fixed, kelvins, resistorName, temperature } from './words.ts';
 
@@ -13,16 +15,20 @@ export function driftReport(design: Design, drift: Drift | null, system: UnitSys
   if (on.length === 0 || !last) return null;
   const rows = drift.each.map((change, r) => ({
     label: capital(resistorName(r)),
-    film: temperature(last.films_K[r] ?? 0, system),
-    drift: ppm(change),
-    settled: duration(drift.eachSettled_s[r] ?? 0),
+    ...withAmounts({
+      film: saidTemperature(last.films_K[r] ?? 0, system),
+      drift: saidPpm(change),
+      settled: saidDuration(drift.eachSettled_s[r] ?? 0),
+    }),
   }));
   if (drift.whole !== null && drift.wholeSettled_s !== null) {
     rows.push({
       label: 'All together',
-      film: '',
-      drift: ppm(drift.whole),
-      settled: duration(drift.wholeSettled_s),
+      ...withAmounts({
+        film: saidAs('', null, 'temperature', system),
+        drift: saidPpm(drift.whole),
+        settled: saidDuration(drift.wholeSettled_s),
+      }),
     });
   }
   return { sentence: sentenceOf(drift, on, within), warmUp: warmUpOf(drift, system), rows, within };
@@ -46,6 +52,10 @@ function sentenceOf(drift: Drift, on: readonly number[], within: string): string
   );
   const late = Math.max(...on.map((r) => drift.eachSettled_s[r] ?? 0));
   return `Self-heating changes ${resistorName(far)} most, by ${ppm(drift.each[far] ?? 0)}; from a cold start all stay within ${within} of their final values after ${duration(late)}.`;
+}
+
+function saidPpm(share: number): Said {
+  return { text: ppm(share), value: share * 1e6, unit: 'ppm' };
 }
 
 function ppm(share: number): string {

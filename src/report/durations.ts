@@ -1,3 +1,4 @@
+import type { Said } from './amount.ts';
 import { fixed, plain0 } from './words.ts';
 
 const thin = '\u202f';
@@ -19,4 +20,9 @@ export function duration(time_s: number): string {
     seconds > 0 ? `${seconds}${thin}s` : '',
   ];
   return parts.filter((part) => part !== '').join(' ');
+}
+
+/** The same with the seconds behind it. */
+export function saidDuration(time_s: number): Said {
+  return { text: duration(time_s), value: time_s, unit: 's' };
 }

@@ -4,9 +4,11 @@ import type { Timeline, TimePoint } from '../core/system/timeline.ts';
 import type { Design } from '../model/design.ts';
 import type { FanStop } from '../studies/fanStop.ts';
 import type { RatedLoad } from '../studies/ratedLoad.ts';
-import { duration } from './durations.ts';
+import type { Said } from './amount.ts';
+import { duration, saidDuration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
+import { amountOf, figure, saidTemperature, withAmounts } from './said.ts';
 import type {
   FanStopReport,
   Figure,
@@ -39,7 +41,7 @@ export function fanStopReport(
   return {
     sentence: sentenceOf(study, stopped, system),
     label: labelOf(study, act, system),
-    figures: figuresOf(ratings, timeline !== null, act),
+    figures: figuresOf(ratings, timeline !== null, first),
     ratings,
     stopped,
     notes,
@@ -47,12 +49,17 @@ export function fanStopReport(
     reached: reached.map(({ key, time_s }) => ({
       key,
       label: limitLabels[key],
-      time: time_s === null ? 'not reached' : time_s < 0.5 ? 'at once' : duration(time_s),
+      ...withAmounts({ time: reachedAfter(time_s) }),
     })),
     chart: timeline ? chartOf(design, study, timeline, system) : null,
     heads: ['After', ...columns.map(({ label }) => label), 'Air'],
     times: timeline ? timeRows(timeline, system) : [],
   };
+}
+
+function reachedAfter(time_s: number | null): Said {
+  if (time_s === null) return { text: 'not reached', value: null, unit: 's' };
+  return time_s < 0.5 ? { text: 'at once', value: time_s, unit: 's' } : saidDuration(time_s);
 }
 
 /** What a maker has time for is a part: warm exhaust air harms none by itself. */
@@ -71,11 +78,18 @@ function ratingRow(
   const most = Math.max(0, ...on);
   const least = Math.min(most, ...on);
   const each = most === least ? watts(most, system) : `${watts(least, system)} to ${watts(most, system)}`;
+  const carried = rated !== null && rated.total_W > 0;
+  const power = (power_W: number | null) => amountOf(power_W, 'power', system);
   return {
     key,
     label: key === 'running' ? 'with fan' : 'without fan',
     total: rated ? watts(rated.total_W, system) : '–',
-    each: rated && rated.total_W > 0 ? each : '–',
+    each: carried ? each : '–',
+    amounts: {
+      total: power(rated?.total_W ?? null),
+      least: power(carried ? least : null),
+      most: power(carried ? most : null),
+    },
     boundBy: rated ? limitLabels[rated.boundBy].toLowerCase() : '–',
     state: verdict.state,
     word: verdict.word,
@@ -134,10 +148,23 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
   return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
 }
 
-function figuresOf(ratings: readonly RatingRow[], isTimed: boolean, act: string | null): Figure[] {
+const noHurry: Said = { text: 'no hurry', value: null, unit: 's' };
+
+function figuresOf(
+  ratings: readonly RatingRow[],
+  isTimed: boolean,
+  first: { readonly time_s: number } | null,
+): Figure[] {
   return [
-    ...ratings.map(({ key, label, total }) => ({ key, label: `rated ${label}`, value: total })),
-    ...(isTimed ? [{ key: 'act', label: 'to act if it stops', value: act ?? 'no hurry' }] : []),
+    ...ratings.map(({ key, label, total, amounts }) => ({
+      key,
+      label: `rated ${label}`,
+      value: total,
+      amount: amounts.total,
+    })),
+    ...(isTimed
+      ? [figure('act', 'to act if it stops', first === null ? noHurry : saidDuration(first.time_s))]
+      : []),
   ];
 }
 
@@ -263,10 +290,10 @@ function timeRows({ points }: Timeline, system: UnitSystem): TimeRow[] {
   return moments_s
     .filter((time_s) => time_s <= last.time_s)
     .map((time_s) => ({
-      time: time_s === 0 ? 'the stop' : duration(time_s),
+      time: time_s === 0 ? { text: 'the stop', value: 0, unit: 's' } : saidDuration(time_s),
       cells: curves.map((curve) => {
         evaluatePchip(curve, time_s, pair);
-        return temperature(pair[0] as number, system);
+        return saidTemperature(pair[0] as number, system);
       }),
     }));
 }

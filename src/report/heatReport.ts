@@ -1,19 +1,11 @@
 import type { HeatOutcome, SinkOutcome, Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import { filmLimit_K } from './filmLimit.ts';
-import { amount, quantity, unitOf } from './format.ts';
+import { amount, unitOf } from './format.ts';
+import { saidAs, saidPercent, saidQuantity, saidTemperature, saidWatts, withAmounts } from './said.ts';
 import type { HeatReport, Ladder, LadderRung, PositionRow, SinkRow, UnitSystem } from './types.ts';
 import { rungLabels, rungPhrases } from './wording.ts';
-import {
-  capital,
-  kelvins,
-  percent,
-  resistorName,
-  roundTicks,
-  sinkName,
-  temperature,
-  watts,
-} from './words.ts';
+import { capital, kelvins, percent, resistorName, roundTicks, sinkName, temperature } from './words.ts';
 
 export function heatReport(design: Design, outcome: Solved, system: UnitSystem): HeatReport {
   const { heat } = outcome;
@@ -56,8 +48,10 @@ function ladderOf(design: Design, heat: HeatOutcome, system: UnitSystem): Ladder
     {
       key: 'room',
       label: 'room',
-      rise: '',
-      top: temperature(heat.room_K, system),
+      ...withAmounts({
+        rise: saidAs('', null, 'temperatureDifference', system),
+        top: saidTemperature(heat.room_K, system),
+      }),
       from: show(heat.room_K),
       to: show(heat.room_K),
     },
@@ -65,8 +59,10 @@ function ladderOf(design: Design, heat: HeatOutcome, system: UnitSystem): Ladder
       (rung): LadderRung => ({
         key: rung.key,
         label: rungLabels[rung.key],
-        rise: kelvins(rung.dT_K, system, 1),
-        top: temperature(rung.top_K, system, 1),
+        ...withAmounts({
+          rise: saidAs(kelvins(rung.dT_K, system, 1), rung.dT_K, 'temperatureDifference', system),
+          top: saidTemperature(rung.top_K, system, 1),
+        }),
         from: show(rung.top_K - rung.dT_K),
         to: show(rung.top_K),
       }),
@@ -93,13 +89,15 @@ function positionRows(heat: HeatOutcome, system: UnitSystem): PositionRow[] {
       index: p.index,
       label: capital(resistorName(p.index)),
       on: p.on,
-      watts: watts(p.power_W, system),
-      film: temperature(p.film_K, system),
-      bond: temperature(p.bond_K, system),
-      joint: temperature(p.joint_K, system),
-      body: temperature(p.body_K, system),
-      filmSide: watts(p.filmSide_W, system),
-      secondSide: watts(p.secondSide_W, system),
+      ...withAmounts({
+        watts: saidWatts(p.power_W, system),
+        film: saidTemperature(p.film_K, system),
+        bond: saidTemperature(p.bond_K, system),
+        joint: saidTemperature(p.joint_K, system),
+        body: saidTemperature(p.body_K, system),
+        filmSide: saidWatts(p.filmSide_W, system),
+        secondSide: saidWatts(p.secondSide_W, system),
+      }),
       hottest: p.index === heat.hottest,
       chart: {
         film: show(p.film_K),
@@ -114,13 +112,15 @@ function sinkRow(sink: SinkOutcome, system: UnitSystem): SinkRow {
   return {
     index: sink.index,
     label: capital(sinkName(sink.index)),
-    plate: temperature(Math.max(sink.before_K ?? 0, sink.after_K ?? 0), system),
-    heat: watts(sink.heat_W, system),
-    airOut: temperature(sink.airOut_K, system),
-    resistance: quantity(sink.R_KPerW, 'thermalResistance', system, 3),
-    coefficient: quantity(sink.h_WPerM2K, 'heatTransferCoefficient', system, 3),
-    efficiency: percent(sink.finEfficiency),
-    facing: temperature(sink.facing_K, system),
-    outside: temperature(sink.outside_K, system),
+    ...withAmounts({
+      plate: saidTemperature(Math.max(sink.before_K ?? 0, sink.after_K ?? 0), system),
+      heat: saidWatts(sink.heat_W, system),
+      airOut: saidTemperature(sink.airOut_K, system),
+      resistance: saidQuantity(sink.R_KPerW, 'thermalResistance', system, 3),
+      coefficient: saidQuantity(sink.h_WPerM2K, 'heatTransferCoefficient', system, 3),
+      efficiency: saidPercent(sink.finEfficiency),
+      facing: saidTemperature(sink.facing_K, system),
+      outside: saidTemperature(sink.outside_K, system),
+    }),
   };
 }

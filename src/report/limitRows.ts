@@ -1,9 +1,11 @@
 import type { Limit } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import { amount, quantity, unitOf } from './format.ts';
+import type { Said } from './amount.ts';
+import { amount, type Dimension, quantity, unitOf } from './format.ts';
+import { saidAs, saidTimes, withAmounts } from './said.ts';
 import type { LimitRow, UnitSystem } from './types.ts';
 import { limitLabels, limitParts, stateWords } from './wording.ts';
-import { fixed, resistorName, sinkName, temperature, times } from './words.ts';
+import { fixed, resistorName, sinkName, temperature } from './words.ts';
 
 const noNumber = '–';
 
@@ -12,10 +14,13 @@ export function limitRows(limits: readonly Limit[], system: UnitSystem): LimitRo
     key: limit.key,
     label: limitLabels[limit.key],
     where: whereOf(limit),
-    value: valueText(limit, limit.value, system),
-    limit: valueText(limit, limit.limit, system),
-    margin: marginText(limit, system),
-    loadFactor: limit.loadFactor === null ? noNumber : times(limit.loadFactor),
+    ...withAmounts({
+      value: valueSaid(limit, limit.value, system),
+      limit: valueSaid(limit, limit.limit, system),
+      margin: marginSaid(limit, system),
+      loadFactor:
+        limit.loadFactor === null ? { text: noNumber, value: null, unit: '×' } : saidTimes(limit.loadFactor),
+    }),
     state: limit.state,
     stateWord: stateWords[limit.state],
     confirm: limit.confirm,
@@ -34,25 +39,30 @@ function decimalsOf(limit: Limit): number {
   return limit.margin_K !== null && Math.abs(limit.margin_K) < 2 ? 1 : 0;
 }
 
+const dimensionOf: Readonly<Record<Limit['quantity'], Dimension>> = {
+  temperature: 'temperature',
+  power: 'power',
+  voltage: 'voltage',
+  flow: 'volumeFlow',
+  sound: 'soundLevel',
+};
+
 function valueText(limit: Limit, value: number, system: UnitSystem): string {
-  switch (limit.quantity) {
-    case 'temperature':
-      return temperature(value, system, decimalsOf(limit));
-    case 'power':
-      return quantity(value, 'power', system, 3);
-    case 'voltage':
-      return quantity(value, 'voltage', system, 3);
-    case 'flow':
-      return quantity(value, 'volumeFlow', system, 3);
-    case 'sound':
-      return quantity(value, 'soundLevel', system, 2);
-  }
+  return limit.quantity === 'temperature'
+    ? temperature(value, system, decimalsOf(limit))
+    : quantity(value, dimensionOf[limit.quantity], system, limit.quantity === 'sound' ? 2 : 3);
 }
 
-function marginText(limit: Limit, system: UnitSystem): string {
-  if (limit.margin_K === null) return noNumber;
-  const size = gapSize(limit, system);
-  return limit.margin_K < 0 ? `${size} over` : `${size} to spare`;
+function valueSaid(limit: Limit, value: number, system: UnitSystem): Said {
+  return saidAs(valueText(limit, value, system), value, dimensionOf[limit.quantity], system);
+}
+
+/** As a number, what is over is negative. */
+function marginSaid(limit: Limit, system: UnitSystem): Said {
+  const { margin_K } = limit;
+  const side = (margin_K ?? 0) < 0 ? 'over' : 'to spare';
+  const text = margin_K === null ? noNumber : `${gapSize(limit, system)} ${side}`;
+  return saidAs(text, margin_K, 'temperatureDifference', system);
 }
 
 /** One sentence about one limit, with the number that matters, without a full stop and without its verdict. */

@@ -1,6 +1,6 @@
 import type { Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import { quantity } from './format.ts';
+import { saidAs, saidQuantity, saidWatts, withAmounts } from './said.ts';
 import type { LoadReport, UnitSystem } from './types.ts';
 import { capital, counted, percent, resistorName, watts } from './words.ts';
 
@@ -20,11 +20,15 @@ export function loadReport(design: Design, { heat }: Solved, system: UnitSystem)
         label: capital(resistorName(p.index)),
         part: part?.name ?? '',
         on: p.on,
-        nominal: watts(p.nominal_W, system),
-        worst: watts(p.worst_W, system),
-        computed: watts(p.power_W, system),
-        volts: quantity(p.voltage_V, 'voltage', system, 3),
-        voltLimit: part ? quantity(part.elementLimit_V, 'voltage', system, 3) : '',
+        ...withAmounts({
+          nominal: saidWatts(p.nominal_W, system),
+          worst: saidWatts(p.worst_W, system),
+          computed: saidWatts(p.power_W, system),
+          volts: saidQuantity(p.voltage_V, 'voltage', system, 3),
+          voltLimit: part
+            ? saidQuantity(part.elementLimit_V, 'voltage', system, 3)
+            : saidAs('', null, 'voltage', system),
+        }),
       };
     }),
   };

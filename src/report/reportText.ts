@@ -81,7 +81,12 @@ function section(sentence: string, tables: readonly TextTable[]): string {
 
 /** Sources stand at the end of the page; a line in a terminal is short. */
 function withoutSources(made: TextTable): TextTable {
-  return { ...made, columns: made.columns.slice(0, -1), rows: made.rows.map((row) => row.slice(0, -1)) };
+  return {
+    ...made,
+    columns: made.columns.slice(0, -1),
+    rows: made.rows.map((row) => row.slice(0, -1)),
+    amounts: made.amounts.map((row) => row.slice(0, -1)),
+  };
 }
 
 export function textTable({ caption, columns, rows }: TextTable): string {

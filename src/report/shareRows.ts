@@ -1,8 +1,7 @@
 import type { AirOutcome, PassageKind } from '../core/system/outcome.ts';
-import { quantity } from './format.ts';
+import { saidPercent, saidQuantity, withAmounts } from './said.ts';
 import type { ShareRow, UnitSystem } from './types.ts';
 import { passageLabels } from './wording.ts';
-import { percent } from './words.ts';
 
 export const passageKinds: readonly PassageKind[] = ['fins', 'side', 'end', 'between', 'leak'];
 
@@ -14,7 +13,9 @@ export function shareRows(air: AirOutcome, system: UnitSystem): ShareRow[] {
       kind,
       label: passageLabels[kind],
       share: air.share[kind],
-      percent: percent(air.share[kind]),
-      flow: quantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
+      ...withAmounts({
+        percent: saidPercent(air.share[kind]),
+        flow: saidQuantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
+      }),
     }));
 }

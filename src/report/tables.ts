@@ -1,17 +1,8 @@
+import type { Said } from './amount.ts';
 import { plain } from './format.ts';
 import type { LineChart } from './lineChart.ts';
-import type { Report, TextColumn, TextTable } from './types.ts';
-
-type Cells = readonly (readonly string[])[];
-
-/** Heads that begin with ">" stand over a column of numbers. */
-function table(id: string, caption: string, heads: readonly string[], rows: Cells): TextTable {
-  const columns = heads.map(
-    (head): TextColumn =>
-      head.startsWith('>') ? { head: head.slice(1), align: 'end' } : { head, align: 'start' },
-  );
-  return { id, caption, columns, rows };
-}
+import { table, told } from './makeTable.ts';
+import type { Report, TextTable } from './types.ts';
 
 export function limitsTable({ limits }: Report): TextTable {
   return table(
@@ -21,10 +12,7 @@ export function limitsTable({ limits }: Report): TextTable {
     limits.map((r) => [
       r.label,
       r.where,
-      r.value,
-      r.limit,
-      r.margin,
-      r.loadFactor,
+      ...told(r, 'value', 'limit', 'margin', 'loadFactor'),
       r.stateWord,
       `${r.source}${r.confirm ? ' (to confirm)' : ''}`,
     ]),
@@ -36,7 +24,7 @@ export function figuresTable({ figures }: Report): TextTable {
     'figures',
     'Key figures',
     ['Figure', '>Value'],
-    figures.map((r) => [r.label, r.value]),
+    figures.map((r) => [r.label, { text: r.value, ...r.amount }]),
   );
 }
 
@@ -49,11 +37,7 @@ export function loadTable({ load }: Report): TextTable {
       r.label,
       r.part,
       r.on ? 'on' : 'off',
-      r.nominal,
-      r.worst,
-      r.computed,
-      r.volts,
-      r.voltLimit,
+      ...told(r, 'nominal', 'worst', 'computed', 'volts', 'voltLimit'),
     ]),
   );
 }
@@ -63,7 +47,7 @@ export function sharesTable({ air }: Report): TextTable {
     'shares',
     'Where the fan’s air goes',
     ['Way', '>Share', '>Flow'],
-    (air?.shares ?? []).map((r) => [r.label, r.percent, r.flow]),
+    (air?.shares ?? []).map((r) => [r.label, ...told(r, 'percent', 'flow')]),
   );
 }
 
@@ -72,8 +56,8 @@ export function curvesTable({ air }: Report): TextTable {
   const flow = chart?.flowUnit ?? '';
   const dp = chart?.pressureUnit ?? '';
   const rows = (chart?.fan ?? []).map((point, i) => [
-    plain(point.flow, 3),
-    plain(point.dp, 3),
+    number(point.flow),
+    number(point.dp),
     systemCell(chart?.system[i], point.flow),
   ]);
   return table(
@@ -84,17 +68,32 @@ export function curvesTable({ air }: Report): TextTable {
   );
 }
 
+/** A number whose unit stands in the head. */
+function number(value: number): Said {
+  return { text: plain(value, 3), value, unit: '' };
+}
+
 /** The box's curve is cut at the top of the chart; beyond it there is nothing to print. */
-function systemCell(point: { readonly flow: number; readonly dp: number } | undefined, flow: number): string {
-  return point && Math.abs(point.flow - flow) <= 1e-9 * Math.max(flow, 1) ? plain(point.dp, 3) : '';
+function systemCell(point: { readonly flow: number; readonly dp: number } | undefined, flow: number) {
+  return point && Math.abs(point.flow - flow) <= 1e-9 * Math.max(flow, 1) ? number(point.dp) : '';
 }
 
 export function intersectionsTable({ air }: Report): TextTable {
   return table(
     'intersections',
     'Where fan and box meet',
-    ['Flow and pressure', 'Stable', 'Used'],
-    (air?.chart?.marks ?? []).map((m) => [m.label, m.stable ? 'stable' : 'not stable', m.used ? 'used' : '']),
+    [{ head: 'Flow and pressure', align: 'start', parts: ['Flow', 'Pressure'] }, 'Stable', 'Used'],
+    (air?.chart?.marks ?? []).map((m) => [
+      {
+        text: m.label,
+        amounts: [
+          { value: m.flow, unit: air?.chart?.flowUnit ?? '' },
+          { value: m.dp, unit: air?.chart?.pressureUnit ?? '' },
+        ],
+      },
+      m.stable ? 'stable' : 'not stable',
+      m.used ? 'used' : '',
+    ]),
   );
 }
 
@@ -103,7 +102,7 @@ export function stagesTable({ air }: Report): TextTable {
     'stages',
     'What takes the fan’s pressure',
     ['Stage', '>Pressure', '>Share', '>Air speed'],
-    (air?.stages ?? []).map((r) => [r.label, r.dp, r.percent, r.velocity]),
+    (air?.stages ?? []).map((r) => [r.label, ...told(r, 'dp', 'percent', 'velocity')]),
   );
 }
 
@@ -112,7 +111,10 @@ export function passagesTable({ air }: Report): TextTable {
     'passages',
     'Every passage',
     ['Passage', '>Share', '>Flow', '>Air speed', '>Reynolds', '>Area'],
-    (air?.passages ?? []).map((r) => [r.label, r.percent, r.flow, r.velocity, r.reynolds, r.area]),
+    (air?.passages ?? []).map((r) => [
+      r.label,
+      ...told(r, 'percent', 'flow', 'velocity', 'reynolds', 'area'),
+    ]),
   );
 }
 
@@ -121,7 +123,7 @@ export function ladderTable({ heat }: Report): TextTable {
     'ladder',
     'From the room to the hottest film',
     ['Step', '>Rise', '>Then at'],
-    (heat?.ladder.rungs ?? []).map((r) => [r.label, r.rise, r.top]),
+    (heat?.ladder.rungs ?? []).map((r) => [r.label, ...told(r, 'rise', 'top')]),
   );
 }
 
@@ -132,12 +134,8 @@ export function positionsTable({ heat }: Report): TextTable {
     ['Position', '>Watts', '>Film', '>Bond', '>Joint', '>By the film face', '>By the second face'],
     (heat?.positions ?? []).map((r) => [
       r.label,
-      r.on ? r.watts : 'off',
-      r.film,
-      r.bond,
-      r.joint,
-      r.filmSide,
-      r.secondSide,
+      { text: r.on ? r.watts : 'off', ...r.amounts.watts },
+      ...told(r, 'film', 'bond', 'joint', 'filmSide', 'secondSide'),
     ]),
   );
 }
@@ -159,14 +157,7 @@ export function sinksTable({ heat }: Report): TextTable {
     ],
     (heat?.sinks ?? []).map((r) => [
       r.label,
-      r.plate,
-      r.heat,
-      r.airOut,
-      r.resistance,
-      r.coefficient,
-      r.efficiency,
-      r.facing,
-      r.outside,
+      ...told(r, 'plate', 'heat', 'airOut', 'resistance', 'coefficient', 'efficiency', 'facing', 'outside'),
     ]),
   );
 }
@@ -176,7 +167,11 @@ export function fansTable({ air }: Report): TextTable {
     'fans',
     'Every kind of fan',
     ['Fan', '>How many', '>Speed', '>Flow of one', '>Pressure of one', '>Tone', 'Remark'],
-    (air?.fans ?? []).map((r) => [r.label, r.count, r.speed, r.flow, r.pressure, r.tone, r.remark]),
+    (air?.fans ?? []).map((r) => [
+      r.label,
+      ...told(r, 'count', 'speed', 'flow', 'pressure', 'tone'),
+      r.remark,
+    ]),
   );
 }
 
@@ -184,8 +179,20 @@ export function ratingsTable({ fanStop }: Report): TextTable {
   return table(
     'ratings',
     'Ratings with and without fan',
-    ['Way', '>Watts in all', '>Watts each', 'Bounded by', 'The present load'],
-    fanStop.ratings.map((r) => [r.label, r.total, r.each, r.boundBy, r.word]),
+    [
+      'Way',
+      '>Watts in all',
+      { head: 'Watts each', align: 'end', parts: ['Least watts of one', 'Most watts of one'] },
+      'Bounded by',
+      'The present load',
+    ],
+    fanStop.ratings.map((r) => [
+      r.label,
+      { text: r.total, ...r.amounts.total },
+      { text: r.each, amounts: [r.amounts.least, r.amounts.most] },
+      r.boundBy,
+      r.word,
+    ]),
   );
 }
 
@@ -194,7 +201,7 @@ export function reachedTable({ fanStop }: Report): TextTable {
     'reached',
     'Limits after the fan stops, soonest first',
     ['Limit', '>Reached after'],
-    fanStop.reached.map((r) => [r.label, r.time]),
+    fanStop.reached.map((r) => [r.label, ...told(r, 'time')]),
   );
 }
 
@@ -212,7 +219,7 @@ export function driftTable({ drift }: Report): TextTable {
     'drift',
     'Change of resistance by self-heating',
     ['Position', '>Film', '>Change', `>Within ${drift?.within ?? ''} after`],
-    (drift?.rows ?? []).map((r) => [r.label, r.film, r.drift, r.settled]),
+    (drift?.rows ?? []).map((r) => [r.label, ...told(r, 'film', 'drift', 'settled')]),
   );
 }
 
@@ -224,10 +231,10 @@ export function lineChartTable(chart: LineChart): TextTable {
     chart.caption,
     [`>${chart.xLabel}, ${chart.xUnit}`, ...chart.lines.map((line) => `>${line.label}, ${chart.yUnit}`)],
     first.map(({ x }, i) => [
-      plain(x, 3),
+      number(x),
       ...chart.lines.map((line) => {
         const y = line.points[i]?.y;
-        return typeof y === 'number' ? plain(y, 3) : 'no answer';
+        return typeof y === 'number' ? number(y) : 'no answer';
       }),
     ]),
   );
@@ -270,7 +277,7 @@ export function sourcesTable({ sources }: Report): TextTable {
     'sources',
     'Sources',
     ['>No.', 'Source', 'Seen how'],
-    sources.map((r) => [`${r.number}`, r.cite, r.standingWord]),
+    sources.map((r) => [{ text: `${r.number}`, value: r.number, unit: '' }, r.cite, r.standingWord]),
   );
 }
 

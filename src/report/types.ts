@@ -3,6 +3,7 @@ import type { Severity } from '../core/card.ts';
 import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
+import type { Amount, Amounts, Said } from './amount.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
 
@@ -90,6 +91,7 @@ export interface Figure {
   readonly key: string;
   readonly label: string;
   readonly value: string;
+  readonly amount: Amount;
 }
 
 export interface ChangeReport {
@@ -112,6 +114,7 @@ export interface LimitRow {
   readonly margin: string;
   /** How many times the present load, e.g. "1.31 ×", or a dash. */
   readonly loadFactor: string;
+  readonly amounts: Amounts<'value' | 'limit' | 'margin' | 'loadFactor'>;
   readonly state: LimitState;
   readonly stateWord: string;
   /** The user has to confirm the limit's value for the case at hand. */
@@ -149,6 +152,7 @@ export interface LoadRow {
   readonly computed: string;
   readonly volts: string;
   readonly voltLimit: string;
+  readonly amounts: Amounts<'nominal' | 'worst' | 'computed' | 'volts' | 'voltLimit'>;
 }
 
 export interface LoadReport {
@@ -164,6 +168,7 @@ export interface ShareRow {
   readonly share: number;
   readonly percent: string;
   readonly flow: string;
+  readonly amounts: Amounts<'percent' | 'flow'>;
 }
 
 export interface CurvePoint {
@@ -199,6 +204,7 @@ export interface StageRow {
   readonly share: number;
   readonly percent: string;
   readonly velocity: string;
+  readonly amounts: Amounts<'dp' | 'percent' | 'velocity'>;
   readonly part: PartId;
 }
 
@@ -210,6 +216,7 @@ export interface PassageRow {
   readonly velocity: string;
   readonly reynolds: string;
   readonly area: string;
+  readonly amounts: Amounts<'percent' | 'flow' | 'velocity' | 'reynolds' | 'area'>;
 }
 
 export interface FanRow {
@@ -220,6 +227,7 @@ export interface FanRow {
   readonly flow: string;
   readonly pressure: string;
   readonly tone: string;
+  readonly amounts: Amounts<'count' | 'speed' | 'flow' | 'pressure' | 'tone'>;
   readonly remark: string;
 }
 
@@ -240,6 +248,7 @@ export interface LadderRung {
   /** Rise over the rung below, formatted; empty for the room itself. */
   readonly rise: string;
   readonly top: string;
+  readonly amounts: Amounts<'rise' | 'top'>;
   /** In the display unit. */
   readonly from: number;
   readonly to: number;
@@ -266,6 +275,7 @@ export interface PositionRow {
   readonly body: string;
   readonly filmSide: string;
   readonly secondSide: string;
+  readonly amounts: Amounts<'watts' | 'film' | 'bond' | 'joint' | 'body' | 'filmSide' | 'secondSide'>;
   readonly hottest: boolean;
   /** For the chart, in the display unit of temperature. */
   readonly chart: { readonly film: number; readonly joint: number; readonly sink: number | null };
@@ -283,6 +293,9 @@ export interface SinkRow {
   /** Sheet that faces the sink, and outside of the box behind it. */
   readonly facing: string;
   readonly outside: string;
+  readonly amounts: Amounts<
+    'plate' | 'heat' | 'airOut' | 'resistance' | 'coefficient' | 'efficiency' | 'facing' | 'outside'
+  >;
 }
 
 export interface HeatReport {
@@ -302,6 +315,8 @@ export interface RatingRow {
   readonly label: string;
   readonly total: string;
   readonly each: string;
+  /** The least and the most that any resistor carries. */
+  readonly amounts: Amounts<'total' | 'least' | 'most'>;
   readonly boundBy: string;
   readonly state: VerdictState;
   /** The present load judged like that. */
@@ -312,11 +327,13 @@ export interface ReachedRow {
   readonly key: LimitKey;
   readonly label: string;
   readonly time: string;
+  readonly amounts: Amounts<'time'>;
 }
 
 export interface TimeRow {
-  readonly time: string;
-  readonly cells: readonly string[];
+  readonly time: Said;
+  /** Under `heads`, the first of which stands over the time. */
+  readonly cells: readonly Said[];
 }
 
 /** What happens when the fans stop, and what the box may carry without them. */
@@ -351,6 +368,7 @@ export interface DriftRow {
   readonly film: string;
   readonly drift: string;
   readonly settled: string;
+  readonly amounts: Amounts<'film' | 'drift' | 'settled'>;
 }
 
 /** What self-heating does to the resistances, and how long to wait. */
@@ -431,15 +449,22 @@ export interface AssumptionRow {
   readonly ofModel: boolean;
 }
 
-/** A table as text: caption, column heads, rows. Twin tables, CSV and the terminal all take it. */
+/**
+ * A table as text, with the numbers behind the text: caption, column heads, rows. Twin tables and the terminal show the
+ * text, a file of the table takes the numbers.
+ */
 export interface TextTable {
   readonly id: string;
   readonly caption: string;
   readonly columns: readonly TextColumn[];
   readonly rows: readonly (readonly string[])[];
+  /** Like `rows`: no amount behind a cell of words, one behind a number, several behind a range. */
+  readonly amounts: readonly (readonly (readonly Amount[])[])[];
 }
 
 export interface TextColumn {
   readonly head: string;
   readonly align: 'start' | 'end';
+  /** Heads of the single numbers, where a cell says several. */
+  readonly parts?: readonly string[];
 }

@@ -1,6 +1,7 @@
 import { render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { LineChart } from '../../src/report/lineChart.ts';
+import { curvesTable } from '../../src/report/tables.ts';
 import { ChartFrame } from '../../src/ui/charts/ChartFrame.tsx';
 import LinesChart from '../../src/ui/charts/LinesChart.tsx';
 import { ladderRows } from '../../src/ui/charts/ladderRows.ts';
@@ -181,7 +182,7 @@ function Late(): never {
 
 test('the frame keeps the chart’s place and caption while the chart is on its way', () => {
   render(
-    <ChartFrame caption="Fan against box">
+    <ChartFrame caption="Fan against box" table={curvesTable(report)}>
       <Late />
     </ChartFrame>,
   );

@@ -1,12 +1,17 @@
 import { type ReactNode, Suspense } from 'react';
+import type { TextTable } from '../../report/types.ts';
+import { SaveRow } from '../takeOut/SaveRow.tsx';
 import styles from './ChartFrame.module.css';
 
-/** Keeps the chart's place while it loads, so that nothing below it jumps. */
+/** Keeps the chart's place while it loads, so that nothing below it jumps; below it, the ways to save it. */
 export function ChartFrame({
   caption,
+  table,
   children,
 }: {
   readonly caption: string;
+  /** The chart's numbers. */
+  readonly table: TextTable;
   readonly children: ReactNode;
 }) {
   return (
@@ -15,6 +20,7 @@ export function ChartFrame({
       <div className={styles.chart}>
         <Suspense fallback={null}>{children}</Suspense>
       </div>
+      <SaveRow id={table.id} caption={caption} picture table={table} />
     </figure>
   );
 }

@@ -1,14 +1,9 @@
 import { largestDesignFile_B, tooLarge } from '../../model/designText.ts';
+import { saveFile } from './saveFile.ts';
 
-/** Hands a text to the reader as a file of this name. */
+/** Hands JSON to the reader as a file of this name. */
 export function saveTextFile(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser has to have read it before the address goes.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  saveFile(new Blob([text], { type: 'application/json' }), name);
 }
 
 export type FileText =

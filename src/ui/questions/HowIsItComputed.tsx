@@ -1,5 +1,6 @@
 import { assumptionsTable, inputsTable, sourcesTable } from '../../report/tables.ts';
 import type { Report } from '../../report/types.ts';
+import { TakeAway } from '../takeOut/TakeAway.tsx';
 import { DataTable } from './DataTable.tsx';
 import styles from './HowIsItComputed.module.css';
 import { QuestionSection } from './QuestionSection.tsx';
@@ -42,6 +43,7 @@ export function HowIsItComputed({ report }: { readonly report: Report }) {
       )}
       <TableTwin table={assumptionsTable(report)} />
       <TableTwin table={inputsTable(report)} />
+      <TakeAway />
       <h3>Cautions</h3>
       <ul className={styles.cautions}>
         {report.cautions.map(({ key, title, text }) => (

@@ -1,3 +1,5 @@
+import type { TextTable } from '../../report/types.ts';
+import { SaveRow } from '../takeOut/SaveRow.tsx';
 import { barStyle } from './fillStyle.ts';
 import styles from './NamedBars.module.css';
 
@@ -10,7 +12,16 @@ interface Bar {
 }
 
 /** A list whose rows carry a bar each; it reads as a table without its bars. */
-export function NamedBars({ caption, rows }: { readonly caption: string; readonly rows: readonly Bar[] }) {
+export function NamedBars({
+  caption,
+  rows,
+  table,
+}: {
+  readonly caption: string;
+  readonly rows: readonly Bar[];
+  /** Their numbers. */
+  readonly table: TextTable;
+}) {
   const largest = Math.max(...rows.map((row) => row.share));
   return (
     <figure className={styles.figure}>
@@ -27,6 +38,7 @@ export function NamedBars({ caption, rows }: { readonly caption: string; readonl
           </li>
         ))}
       </ul>
+      <SaveRow id={table.id} caption={caption} picture table={table} />
     </figure>
   );
 }

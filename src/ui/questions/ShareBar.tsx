@@ -1,9 +1,17 @@
-import type { ShareRow } from '../../report/types.ts';
+import type { ShareRow, TextTable } from '../../report/types.ts';
+import { SaveRow } from '../takeOut/SaveRow.tsx';
 import { partStyle } from './fillStyle.ts';
 import styles from './ShareBar.module.css';
 
 /** All of the fan's air as one bar, cut by where it goes; patterns and words tell the parts apart. */
-export function ShareBar({ shares }: { readonly shares: readonly ShareRow[] }) {
+export function ShareBar({
+  shares,
+  table,
+}: {
+  readonly shares: readonly ShareRow[];
+  /** Their numbers. */
+  readonly table: TextTable;
+}) {
   return (
     <figure className={styles.figure}>
       <div className={styles.bar} aria-hidden="true">
@@ -19,6 +27,7 @@ export function ShareBar({ shares }: { readonly shares: readonly ShareRow[] }) {
           </li>
         ))}
       </ul>
+      <SaveRow id={table.id} caption={table.caption} picture table={table} />
     </figure>
   );
 }

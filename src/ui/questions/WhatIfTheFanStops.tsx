@@ -15,12 +15,7 @@ export function WhatIfTheFanStops({ report }: { readonly report: Report }) {
       {fanStop.label !== '' && <p>For the label: {fanStop.label}</p>}
       <TableTwin table={ratingsTable(report)} />
       <div className={styles.columns}>
-        {fanStop.chart && (
-          <div>
-            <LinesFigure chart={fanStop.chart} twin={false} />
-            <TableTwin table={fanStopTable(report)} />
-          </div>
-        )}
+        {fanStop.chart && <LinesFigure chart={fanStop.chart} table={fanStopTable(report)} />}
         <div>
           <TableTwin table={reachedTable(report)} open />
           <NoteList notes={fanStop.notes} />

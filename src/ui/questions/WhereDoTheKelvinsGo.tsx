@@ -15,13 +15,16 @@ export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
     <QuestionSection {...question} sentence={heat.sentence}>
       <div className={styles.columns}>
         <div>
-          <ChartFrame caption="From the room to the hottest film">
+          <ChartFrame caption="From the room to the hottest film" table={ladderTable(report)}>
             <LadderChart ladder={heat.ladder} />
           </ChartFrame>
           <TableTwin table={ladderTable(report)} />
         </div>
         <div>
-          <ChartFrame caption="Every resistor: ● film, □ joint, – plate beside it">
+          <ChartFrame
+            caption="Every resistor: ● film, □ joint, – plate beside it"
+            table={positionsTable(report)}
+          >
             <PositionsChart heat={heat} />
           </ChartFrame>
           <TableTwin table={positionsTable(report)} />

@@ -22,12 +22,12 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
   if (!air) return <QuestionSection {...question} sentence={verdict.sentence} />;
   return (
     <QuestionSection {...question} sentence={air.sentence}>
-      <ShareBar shares={air.shares} />
+      <ShareBar shares={air.shares} table={sharesTable(report)} />
       <TableTwin table={sharesTable(report)} />
       <div className={styles.columns}>
         <div>
           {air.chart && (
-            <ChartFrame caption="Fan against box">
+            <ChartFrame caption="Fan against box" table={curvesTable(report)}>
               <FanCurveChart chart={air.chart} />
             </ChartFrame>
           )}
@@ -39,6 +39,7 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
         <div>
           <NamedBars
             caption="What takes the fan’s pressure"
+            table={stagesTable(report)}
             rows={air.stages.map(({ key, label, dp, percent, share }) => ({
               key,
               label,

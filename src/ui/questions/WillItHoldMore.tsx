@@ -1,7 +1,5 @@
-import { limitsTable, lineChartTable, loadTable } from '../../report/tables.ts';
+import { limitsTable, loadTable } from '../../report/tables.ts';
 import type { Report } from '../../report/types.ts';
-import { ChartFrame } from '../charts/ChartFrame.tsx';
-import { LinesChart } from '../charts/lazy.ts';
 import { LinesFigure } from './LinesFigure.tsx';
 import { NoteList } from './NoteList.tsx';
 import { TableTwin } from './TableTwin.tsx';
@@ -24,10 +22,7 @@ export function WillItHoldMore({ report }: { readonly report: Report }) {
       {derating && (
         <>
           {derating.sentence !== '' && <p className={styles.more}>{derating.sentence}</p>}
-          <ChartFrame caption={derating.overAmbient.caption}>
-            <LinesChart chart={derating.overAmbient} />
-          </ChartFrame>
-          <TableTwin table={lineChartTable(derating.overAmbient)} />
+          <LinesFigure chart={derating.overAmbient} />
           <details className={styles.further}>
             <summary>Over altitude, and over the fan’s supply</summary>
             <LinesFigure chart={derating.overAltitude} />

@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { solveCommand } from '../../../src/cli/solveCommand.ts';
+import { solveSystem } from '../../../src/core/system/solveSystem.ts';
 import { serialiseDesign } from '../../../src/io/designFile.ts';
 import type { Design } from '../../../src/model/design.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
+import { toCore } from '../../../src/model/toCore.ts';
+import { buildReport } from '../../../src/report/buildReport.ts';
+import { reportJson } from '../../../src/report/reportJson.ts';
 
 async function run(args: string[], files: Record<string, string> = {}) {
   let out = '';
@@ -49,6 +53,17 @@ describe('npm run solve', () => {
     const { code, out } = await run(['--json', 'box.json'], { 'box.json': serialiseDesign(eight) });
     expect(code).toBe(0);
     expect(typeof JSON.parse(out)).toBe('object');
+  });
+
+  test.each(['metric', 'inch'] as const)('prints the very JSON that the page saves, %s', async (system) => {
+    const { out } = await run(['--json', ...(system === 'inch' ? ['--inch'] : []), 'box.json'], {
+      'box.json': serialiseDesign(eight),
+    });
+    const outcome = solveSystem(toCore(eight));
+    // On the page the report carries its day and the state of the fields.
+    const report = buildReport(eight, outcome, { system, date: '25 November 2026', stale: false });
+    expect(out).toBe(reportJson(report, outcome));
+    expect(out).not.toContain('2026');
   });
 
   test('ends with 2 for bad input, with the place and the reason and nothing else', async () => {

@@ -44,7 +44,9 @@ describe('the fans', () => {
       fan(1, { backwards: true, flow_m3PerS: -0.001 }),
       fan(2, { speedRatio: 0, backwards: true }),
     ];
-    const rows = reportOf({ fans }).fans.map((row) => plain(Object.values(row).join('|')));
+    const rows = reportOf({ fans }).fans.map(({ amounts: _, ...texts }) =>
+      plain(Object.values(texts).join('|')),
+    );
     expect(rows).toEqual([
       'Fan|2|90 %|18 m³/h|20 Pa|350 Hz|',
       'Fan of kind 2|1|100 %|−3.6 m³/h|20 Pa|350 Hz|air runs back',

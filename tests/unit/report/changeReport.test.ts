@@ -5,7 +5,7 @@ import { exampleById } from '../../../src/model/examples/examples.ts';
 import { setAt } from '../../../src/model/path.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { changeReport } from '../../../src/report/changeReport.ts';
-import { figureRows } from '../../../src/report/figures.ts';
+import { figures as figuresOf } from '../../../src/report/figures.ts';
 
 const eight = exampleById('eightResistors');
 const solve = (design: Design) => solveSystem(toCore(design));
@@ -33,12 +33,12 @@ describe('what the last edit did', () => {
     if (!before.ok || !after.ok) throw new Error('no answer');
     const { figures } = changed('baffle.sideClearance_m', 0.002);
     const amounts = (outcome: typeof before) =>
-      Object.fromEntries(figureRows(outcome, 'metric').map(({ key, amount }) => [key, amount]));
+      Object.fromEntries(figuresOf(outcome, 'metric').map(({ key, amount }) => [key, amount.value]));
     const film = (amounts(after).film ?? 0) - (amounts(before).film ?? 0);
     expect(plain(figures.film ?? '')).toBe(`+${film.toFixed(1)} K`);
     expect(figures.load).toBe('–');
     expect(figures.fins).toMatch(/^−\d+\.\d.points$/);
-    expect(Object.keys(figures)).toEqual(figureRows(before, 'metric').map(({ key }) => key));
+    expect(Object.keys(figures)).toEqual(figuresOf(before, 'metric').map(({ key }) => key));
   });
 
   test('names both verdicts where the edit turned one into the other', () => {

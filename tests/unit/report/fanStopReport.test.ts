@@ -183,7 +183,7 @@ describe('the temperatures after a stop', () => {
 
   test('are told in a table of moments, as far as the timeline goes', () => {
     const { heads, times } = reportOf();
-    expect(times.map(({ time }) => plain(time))).toEqual([
+    expect(times.map(({ time }) => plain(time.text))).toEqual([
       'the stop',
       '10 s',
       '30 s',
@@ -196,7 +196,13 @@ describe('the temperatures after a stop', () => {
       '1 h',
     ]);
     for (const { cells } of times) expect(cells).toHaveLength(heads.length - 1);
-    expect(times.at(-1)?.cells.map(plain)).toEqual(['150 °C', '145 °C', '130 °C', '110 °C', '120 °C']);
+    expect(times.at(-1)?.cells.map(({ text }) => plain(text))).toEqual([
+      '150 °C',
+      '145 °C',
+      '130 °C',
+      '110 °C',
+      '120 °C',
+    ]);
   });
 });
 
@@ -218,7 +224,7 @@ describe.each(exampleIds)('the stop in %s', (id) => {
 
   test('begins at the film of the running box', () => {
     const film = report.figures.find(({ key }) => key === 'film')?.value;
-    expect(stop.times[0]?.cells[0]).toBe(film);
+    expect(stop.times[0]?.cells[0]?.text).toBe(film);
   });
 
   test('marks each limit where its line crosses it', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { table } from '../../../src/report/makeTable.ts';
 import { reportJson } from '../../../src/report/reportJson.ts';
 import { reportText, textTable } from '../../../src/report/reportText.ts';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../../helpers/sampleReport.ts';
@@ -55,19 +56,18 @@ describe('the report on a terminal', () => {
   });
 
   test('lines up columns, numbers to the right', () => {
-    const table = textTable({
-      id: 't',
-      caption: 'T',
-      columns: [
-        { head: 'A', align: 'start' },
-        { head: 'B', align: 'end' },
-      ],
-      rows: [
-        ['x', '1'],
-        ['yy', '200'],
-      ],
-    });
-    expect(table).toBe(['T', 'A     B', '--  ---', 'x     1', 'yy  200'].join('\n'));
+    const made = textTable(
+      table(
+        't',
+        'T',
+        ['A', '>B'],
+        [
+          ['x', '1'],
+          ['yy', '200'],
+        ],
+      ),
+    );
+    expect(made).toBe(['T', 'A     B', '--  ---', 'x     1', 'yy  200'].join('\n'));
   });
 
   test('of a design without an answer gives the reason and no empty tables', () => {

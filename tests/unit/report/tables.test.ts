@@ -82,7 +82,9 @@ describe.each(exampleIds)('the tables of a bad day in %s', (id) => {
       ratings.map(({ label, total, each, boundBy, word }) => [label, total, each, boundBy, word]),
     );
     expect(reachedTable(report).rows).toEqual(reached.map(({ label, time }) => [label, time]));
-    expect(fanStopTable(report).rows).toEqual(times.map(({ time, cells }) => [time, ...cells]));
+    expect(fanStopTable(report).rows).toEqual(
+      times.map(({ time, cells }) => [time, ...cells].map(({ text }) => text)),
+    );
     expect(heads(fanStopTable(report))).toEqual(named);
   });
 
