@@ -1,13 +1,15 @@
 import { Button } from '../ui/kit/Button.tsx';
 import { Dialog } from '../ui/kit/Dialog.tsx';
+import { DropTarget } from './DropTarget.tsx';
 import styles from './FileDialogs.module.css';
 import type { DesignFiles } from './useDesignFiles.ts';
 
-/** Questions and refusals about files. */
+/** Questions and refusals about files, and the page as a place to drop one. */
 export function FileDialogs({ files }: { readonly files: DesignFiles }) {
-  const { pending, refused, keep, dismiss, save } = files;
+  const { pending, refused, keep, dismiss, save, open } = files;
   return (
     <>
+      <DropTarget onFile={(file) => void open(file)} />
       {pending !== null && (
         <Dialog title="Replace the design on the bench?" onClose={keep}>
           <p>It has changes that are in no file yet. “{pending.name}” would take its place.</p>

@@ -11,7 +11,6 @@ import { Announcer } from '../ui/verdict/Announcer.tsx';
 import { Freshness } from '../ui/verdict/Freshness.tsx';
 import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
-import { DropTarget } from './DropTarget.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
@@ -81,7 +80,6 @@ export function Page() {
         first box you build.
       </footer>
       <Announcer sentence={report.verdict.sentence} />
-      <DropTarget onFile={(file) => void files.open(file)} />
       <Suspense fallback={null}>
         <FileDialogs files={files} />
       </Suspense>

@@ -41,7 +41,7 @@ export function anotherFan(
 /** A complete, ordinary fan box to begin with: four chips between five sinks, a 60 mm fan, an ABS box. */
 export const defaultDesign: Design = {
   format: 'throughfin-design',
-  version: 2,
+  version: 3,
   title: 'New fan box',
   revision: 'A',
   remark: '',
@@ -176,5 +176,18 @@ export const defaultDesign: Design = {
     sound_dBA: 45,
     settled: 1e-5,
     spareFactor: 1.25,
+  },
+  cutting: {
+    boxes: 1,
+    joint: 'butt',
+    tab_m: 0.012,
+    fit_m: 0.0001,
+    cutter_m: 0.003,
+    edge_m: 0.001,
+    fanHole_m: 0.0045,
+    fanPitch_m: 0,
+    wireHole_m: 0,
+    stockLength_m: 0.6,
+    stockWidth_m: 0.4,
   },
 };

@@ -1,5 +1,6 @@
 import {
   cautionsTable,
+  cutTables,
   driftTable,
   fanStopTable,
   fansTable,
@@ -60,6 +61,7 @@ export function reportText(report: Report): string {
           ),
         )
       : '',
+    cutText(report),
     textTable(inputsTable(report)),
     [
       cautionsTable(report).caption,
@@ -77,6 +79,17 @@ export function reportText(report: Report): string {
 
 function section(sentence: string, tables: readonly TextTable[]): string {
   return [wrap(sentence, width), ...tables.map(textTable)].filter((text) => text !== '').join('\n\n');
+}
+
+/** The tables, then what their sizes rest on and what stands in the way. */
+function cutText(report: Report): string {
+  const { cut } = report;
+  const says = [...cut.faults.slice(1), ...cut.joints, ...cut.fits, ...cut.remarks];
+  const warns = cut.cautions.map(({ title, text }) => `${title}. ${text}`);
+  return [
+    section(cut.sentence, cutTables(report)),
+    [...says, ...warns].map((text) => wrap(`- ${text}`, width, '  ')).join('\n'),
+  ].join('\n\n');
 }
 
 /** Sources stand at the end of the page; a line in a terminal is short. */

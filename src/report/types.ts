@@ -3,6 +3,7 @@ import type { Severity } from '../core/card.ts';
 import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
+import type { CutReport } from './cut.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
 
@@ -44,6 +45,8 @@ export interface Report extends Headline {
   readonly derating: DeratingReport | null;
   readonly drift: DriftReport | null;
   readonly pulse: PulseReport | null;
+  /** The panels to cut for so many boxes. */
+  readonly cut: CutReport;
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
   /** How the answer came about and how well its balances close, in a sentence. */
@@ -374,7 +377,9 @@ export type CautionKey =
   | 'fire'
   | 'guard'
   | 'fingerAccess'
-  | 'solventCement';
+  | 'solventCement'
+  | 'cutting'
+  | 'chips';
 
 export interface Caution {
   readonly key: CautionKey;

@@ -3,7 +3,7 @@ import { Button } from '../kit/Button.tsx';
 import { Disclosure } from '../kit/Disclosure.tsx';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
-import { partFields } from './groups.ts';
+import { partFields } from './rowFields.ts';
 import styles from './rows.module.css';
 
 /** The kinds of resistor that the row draws on. */
