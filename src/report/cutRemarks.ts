@@ -132,6 +132,8 @@ function fanWords(design: Design, measures: BoxMeasures, length: Length, system:
     words.push(
       `Fan screws ${length(practice.pitch_m)} apart are usual for a frame of ${length(practice.frame_m)} (common practice, no source): measure your fan before you drill.`,
     );
+  if (measures.neck && practice?.pitch_m && practice.pitch_m < practice.opening_m)
+    words.push('They come out inside the neck-down: tap the plate, or set inserts, before it is closed.');
   if (measures.lanes.some(({ frame_m }) => frame_m !== fan.size_m))
     words.push(
       'Further fans are taken to have a frame with the same rim as the first round their own openings.',

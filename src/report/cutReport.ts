@@ -65,7 +65,7 @@ export function cutReport(design: Design, solvent: CutCaution | undefined, syste
     }),
     sheets: list.sheets.map(
       (need): SheetRow => ({
-        sheet: `${cutLengthWithUnit(need.thickness_m, system)} ${box.material}`,
+        sheet: sheetName(need.thickness_m, box.material, system),
         panels: need.panels,
         area: quantity(need.area_m2, 'area', system, 3),
         leastSheets: need.leastSheets,
@@ -81,10 +81,15 @@ function answer(list: CutList, boxes: number, material: string, system: UnitSyst
   const perBox = list.panels.reduce((sum, panel) => sum + panel.perBox, 0);
   const sheets = list.sheets.map(
     ({ thickness_m, area_m2 }) =>
-      `${quantity(area_m2, 'area', system, 3)} of ${cutLengthWithUnit(thickness_m, system)} ${material}`,
+      `${quantity(area_m2, 'area', system, 3)} of ${sheetName(thickness_m, material, system)}`,
   );
   const all = boxes === 1 ? '' : `, ${plain(boxes * perBox, 9)} for ${boxes} boxes`;
   return `${counted(perBox, 'panel')} of ${counted(list.panels.length, 'kind')} make one box${all}: at least ${listed(sheets)}, waste not counted.`;
+}
+
+/** Thickness and plastic, which no column may part. */
+function sheetName(thickness_m: number, material: string, system: UnitSystem): string {
+  return `${cutLengthWithUnit(thickness_m, system)}\u00a0${material}`;
 }
 
 /** What the workshop's mill and stock cannot do. */
@@ -116,7 +121,7 @@ function cutPanel(panel: Panel, index: number, { cutting, box }: Design, system:
     mark: marks[index] ?? `${index + 1}`,
     name: panelNames[key],
     purpose: panelPurposes[key],
-    sheet: `${cutLengthWithUnit(thickness_m, system)} ${box.material}`,
+    sheet: sheetName(thickness_m, box.material, system),
     length: length(length_m),
     width: length(width_m),
     roughLength: length(rough.length_m),

@@ -255,7 +255,6 @@ export function cutTable({ cut }: Report): TextTable {
       '>Per box',
       '>In all',
       'Where it goes',
-      'Remark',
     ],
     cut.panels.map((r) => [
       r.mark,
@@ -267,8 +266,7 @@ export function cutTable({ cut }: Report): TextTable {
       r.roughWidth,
       plain(r.perBox),
       plain(r.inAll, 9),
-      r.purpose,
-      r.remark,
+      r.remark === '' ? r.purpose : `${r.purpose}; ${r.remark}`,
     ]),
   );
 }
