@@ -14,6 +14,8 @@ interface Remarks {
 
 /** Angles that differ by less are the same to a saw. */
 const sameAngle_rad = (2 * Math.PI) / 180;
+/** As far as a saw blade usually tilts; common practice, no source. */
+const mostBevel_rad = Math.PI / 4;
 /** An error of a cut that is easily made, to show what it does. */
 const slip_m = { metric: 1e-4, inch: 1.27e-4 } as const;
 
@@ -133,7 +135,9 @@ function fanWords(design: Design, measures: BoxMeasures, length: Length, system:
       `Fan screws ${length(practice.pitch_m)} apart are usual for a frame of ${length(practice.frame_m)} (common practice, no source): measure your fan before you drill.`,
     );
   if (measures.neck && practice?.pitch_m && practice.pitch_m < practice.opening_m)
-    words.push('They come out inside the neck-down: tap the plate, or set inserts, before it is closed.');
+    words.push(
+      'The fan screws come out inside the neck-down: tap the plate, or set inserts, before it is closed.',
+    );
   if (measures.lanes.some(({ frame_m }) => frame_m !== fan.size_m))
     words.push(
       'Further fans are taken to have a frame with the same rim as the first round their own openings.',
@@ -151,9 +155,13 @@ function fanWords(design: Design, measures: BoxMeasures, length: Length, system:
     );
     const [least_rad, most_rad] = [Math.min(...angles_rad), Math.max(...angles_rad)];
     const angle = (value_rad: number) => quantity(value_rad, 'angle', system, 3);
+    if (most_rad / 2 > mostBevel_rad)
+      words.push(
+        `A bevel of ${angle(most_rad / 2)} is more than a saw tilts: make the neck-down longer, or file it.`,
+      );
     if (plenum.neckAngle_rad < least_rad - sameAngle_rad || plenum.neckAngle_rad > most_rad + sameAngle_rad)
       words.push(
-        `With these sizes the neck-down closes by ${angle(angles_rad[0] ?? 0)} between top and bottom and by ${angle(angles_rad[1] ?? 0)} between its sides; the answer counts ${angle(plenum.neckAngle_rad)}. Enter the angle that is built, or change the length.`,
+        `With these sizes the angle of the neck-down is ${angle(angles_rad[0] ?? 0)} between top and bottom and ${angle(angles_rad[1] ?? 0)} between its sides; the answer counts ${angle(plenum.neckAngle_rad)}. Enter the angle that is built, or change the length.`,
       );
   }
   return words;

@@ -35,7 +35,7 @@ export function reportText(report: Report): string {
       .filter((text) => text !== '')
       .map((text) => wrap(text, width))
       .join('\n'),
-    textTable(withoutSources(limitsTable(report))),
+    textTable(withoutLast(limitsTable(report))),
     notes.length > 0
       ? ['Notes', ...notes.map((note) => wrap(`- ${note.severityWord}: ${note.text}`, width, '  '))].join(
           '\n',
@@ -85,15 +85,16 @@ function section(sentence: string, tables: readonly TextTable[]): string {
 function cutText(report: Report): string {
   const { cut } = report;
   const says = [...cut.faults.slice(1), ...cut.joints, ...cut.fits, ...cut.remarks];
+  const [list, ...tables] = cutTables(report);
   const warns = cut.cautions.map(({ title, text }) => `${title}. ${text}`);
   return [
-    section(cut.sentence, cutTables(report)),
+    section(cut.sentence, list === undefined ? [] : [withoutLast(list), ...tables]),
     [...says, ...warns].map((text) => wrap(`- ${text}`, width, '  ')).join('\n'),
   ].join('\n\n');
 }
 
-/** Sources stand at the end of the page; a line in a terminal is short. */
-function withoutSources(made: TextTable): TextTable {
+/** Sources stand at the end of the page, purposes are plain from names; a line in a terminal is short. */
+function withoutLast(made: TextTable): TextTable {
   return { ...made, columns: made.columns.slice(0, -1), rows: made.rows.map((row) => row.slice(0, -1)) };
 }
 

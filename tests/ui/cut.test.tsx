@@ -99,6 +99,26 @@ describe('the pictures of the panels', () => {
     expect(inside.flat().some((text) => text.includes('4.5'))).toBe(false);
   });
 
+  test('break the outline where a notch is open, and close every other cut-out', () => {
+    const patterns = patternsOf(changed(['cutting.joint', 'slotted']));
+    const scale = commonScale(patterns);
+    for (const pattern of patterns) {
+      const { cutOuts, outline } = placePattern(pattern, scale);
+      const xs = spotsOf(outline).map(({ x }) => x);
+      const ys = spotsOf(outline).map(({ y }) => y);
+      for (const { d, edges } of cutOuts) {
+        const reaches = spotsOf(d).some(
+          ({ x, y }) =>
+            x < Math.min(...xs) || x > Math.max(...xs) || y < Math.min(...ys) || y > Math.max(...ys),
+        );
+        expect(reaches).toBe(edges !== null);
+        if (edges !== null) expect(spotsOf(edges)).toHaveLength(4);
+      }
+    }
+    const [floor] = patterns;
+    expect(floor && placePattern(floor, scale).cutOuts.every(({ edges }) => edges !== null)).toBe(true);
+  });
+
   test('measure a sloping panel at both of its edges', () => {
     const [slope] = patternsOf(eight).filter(({ rightText }) => rightText !== null);
     if (!slope) throw new Error('no sloping panel');

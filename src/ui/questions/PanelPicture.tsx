@@ -23,8 +23,11 @@ export function PanelPicture({ panel, unit, scale }: Props) {
       </figcaption>
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={pattern.spoken}>
         <path className={styles.sheet} d={outline} />
-        {cutOuts.map(({ key, d, scribed }) => (
-          <path key={key} className={scribed ? styles.scribed : styles.cutOut} d={d} />
+        {cutOuts.map(({ key, d, edges, scribed }) => (
+          <g key={key} className={scribed ? styles.scribed : styles.cutOut}>
+            <path className={edges === null ? undefined : styles.notch} d={d} />
+            {edges !== null && <path d={edges} />}
+          </g>
         ))}
         <path className={styles.rule} d={rules} />
         {texts.map(({ key, x, y, text, anchor }) => (

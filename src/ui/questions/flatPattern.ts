@@ -5,9 +5,18 @@ export interface PlacedPattern {
   readonly width: number;
   readonly height: number;
   readonly outline: string;
-  readonly cutOuts: readonly { readonly key: string; readonly d: string; readonly scribed: boolean }[];
+  readonly cutOuts: readonly PlacedCutOut[];
   readonly rules: string;
   readonly texts: readonly PlacedText[];
+}
+
+interface PlacedCutOut {
+  readonly key: string;
+  /** What is gone; of a notch a little more, so that the outline is broken there. */
+  readonly d: string;
+  /** Its edges, where they are not those of `d`. */
+  readonly edges: string | null;
+  readonly scribed: boolean;
 }
 
 interface PlacedText {
@@ -74,11 +83,7 @@ export function placePattern(pattern: FlatPattern, scale: number): PlacedPattern
     width: pictureWidth,
     height: round(height),
     outline: `M${corners.map(({ x_m, y_m }) => at(x_m, y_m)).join('L')}z`,
-    cutOuts: cutOuts.map((cut, index) => ({
-      key: `${index}`,
-      d: cut.round ? ring(cut, at, scale) : square(cut, at),
-      scribed: cut.scribed,
-    })),
+    cutOuts: cutOuts.map((cut, index) => placeCutOut(cut, `${index}`, pattern, at, scale)),
     rules: [
       rule(left, under, left + long, under),
       edgeRule(pattern, left - 10, bottom, scale, 'left'),
@@ -120,19 +125,42 @@ function rule(x0: number, y0: number, x1: number, y1: number): string {
   return `M${round(x0)} ${round(y0)}L${round(x1)} ${round(y1)}${tick(x0, y0)}${tick(x1, y1)}`;
 }
 
-function square(
-  { x_m, y_m, width_m, height_m }: PatternCutOut,
-  at: (x: number, y: number) => string,
-): string {
-  const [x, y] = [width_m / 2, height_m / 2];
-  return `M${at(x_m - x, y_m - y)}L${at(x_m + x, y_m - y)}L${at(x_m + x, y_m + y)}L${at(x_m - x, y_m + y)}z`;
+type At = (x_m: number, y_m: number) => string;
+
+function placeCutOut(
+  cut: PatternCutOut,
+  key: string,
+  pattern: FlatPattern,
+  at: At,
+  scale: number,
+): PlacedCutOut {
+  const { round: isRound, scribed, x_m, y_m, width_m, height_m } = cut;
+  if (isRound) return { key, scribed, d: ring(cut, at, scale), edges: null };
+  const [x0, x1] = [x_m - width_m / 2, x_m + width_m / 2];
+  const [y0, y1] = [y_m - height_m / 2, y_m + height_m / 2];
+  // The open side of a notch, if any: pushed out past the outline, and not drawn.
+  const beyond_m = 2 / scale;
+  const open = {
+    left: x0 < edge_m,
+    right: x1 > pattern.length_m - edge_m,
+    bottom: y0 < edge_m,
+    top: y1 > pattern.width_m - edge_m,
+  };
+  const [left, right] = [open.left ? x0 - beyond_m : x0, open.right ? x1 + beyond_m : x1];
+  const [low, high] = [open.bottom ? y0 - beyond_m : y0, open.top ? y1 + beyond_m : y1];
+  const d = `M${at(left, low)}L${at(right, low)}L${at(right, high)}L${at(left, high)}z`;
+  const corners = [at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)];
+  // Corners in turn round the three closed sides, beginning behind the open one.
+  const first = open.bottom ? 1 : open.right ? 2 : open.top ? 3 : open.left ? 0 : null;
+  const edges =
+    first === null ? null : `M${[0, 1, 2, 3].map((step) => corners[(first + step) % 4]).join('L')}`;
+  return { key, scribed, d, edges };
 }
 
-function ring(
-  { x_m, y_m, width_m }: PatternCutOut,
-  at: (x: number, y: number) => string,
-  scale: number,
-): string {
+/** What is nearer to the edge of a panel than this is at it. */
+const edge_m = 1e-6;
+
+function ring({ x_m, y_m, width_m }: PatternCutOut, at: At, scale: number): string {
   const radius = round((width_m / 2) * scale);
   const half = `A${radius} ${radius} 0 1 0`;
   return `M${at(x_m - width_m / 2, y_m)}${half} ${at(x_m + width_m / 2, y_m)}${half} ${at(x_m - width_m / 2, y_m)}z`;

@@ -73,7 +73,7 @@ describe('what has to be cut, in words', () => {
 
   test('tells that the angle of the answer is not the one that is built, and is quiet where it is', () => {
     expect(joined(reportOf(eight).remarks)).toContain(
-      'closes by 40.3° between top and bottom and by 22.6° between its sides; the answer counts 51.6°',
+      'is 40.3° between top and bottom and 22.6° between its sides; the answer counts 51.6°',
     );
     expect(joined(reportOf(changed(['plenum.neckAngle_rad', 0.6])).remarks)).not.toContain(
       'the answer counts',
@@ -83,6 +83,13 @@ describe('what has to be cut, in words', () => {
   test('tells that the play round the baffle is more leak than the answer counts', () => {
     expect(joined(reportOf(eight).joints)).not.toContain('wider than the leak');
     expect(joined(reportOf(changed(['cutting.fit_m', 0.0002])).joints)).toContain('seal the seat');
+  });
+
+  test('tells a bevel that no saw tilts to', () => {
+    expect(joined(reportOf(eight).remarks)).not.toContain('saw tilts');
+    expect(joined(reportOf(changed(['fan.sideBySide', 3])).remarks)).toContain(
+      'A bevel of 65.6° is more than a saw tilts',
+    );
   });
 
   test('says how large the box is outside, and what hangs below its floor', () => {
