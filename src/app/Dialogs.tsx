@@ -2,6 +2,7 @@ import { useDesign } from '../ui/bench/DesignContext.ts';
 import { Button } from '../ui/kit/Button.tsx';
 import { Dialog } from '../ui/kit/Dialog.tsx';
 import styles from './Dialogs.module.css';
+import { DropTarget } from './DropTarget.tsx';
 import { DesignsDialog } from './designs/DesignsDialog.tsx';
 import { PartedDialog } from './designs/PartedDialog.tsx';
 import { ShareDialog } from './designs/ShareDialog.tsx';
@@ -13,6 +14,7 @@ export function Dialogs({ designs }: { readonly designs: Designs }) {
   const parted = useDesign(({ keeping }) => keeping === 'parted');
   return (
     <>
+      <DropTarget onFile={(file) => void designs.open(file)} />
       {shown === 'designs' && keeper !== null && <DesignsDialog designs={designs} keeper={keeper} />}
       {shown === 'share' && <ShareDialog onClose={() => show(null)} />}
       {parted && keeper !== null && pending === null && <PartedDialog keeper={keeper} onSave={save} />}

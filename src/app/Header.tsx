@@ -18,6 +18,7 @@ export function Header({ designs }: { readonly designs: Designs }) {
       </a>
       <h1 className={styles.name}>Throughfin</h1>
       <Title />
+      <Variant />
       <div className={styles.tools}>
         <UndoRedo onSave={designs.save} />
         <Button onClick={() => designs.show('designs')}>Designs…</Button>
@@ -41,9 +42,28 @@ export function Header({ designs }: { readonly designs: Designs }) {
   );
 }
 
+/** Shown only where there is one: most boxes have no variants. */
+function Variant() {
+  const { text, problem } = useField('variant');
+  const { setText, endEdit } = useActions();
+  if (text === '') return null;
+  return (
+    <input
+      className={`${styles.title} ${styles.variant}`}
+      aria-label="Variant"
+      aria-invalid={problem !== null}
+      title={problem ?? 'Variant'}
+      autoComplete="off"
+      value={text}
+      onBlur={endEdit}
+      onChange={(event) => setText('variant', event.currentTarget.value)}
+    />
+  );
+}
+
 function Title() {
   const { text, problem } = useField('title');
-  const { setText } = useActions();
+  const { setText, endEdit } = useActions();
   return (
     <input
       className={styles.title}
@@ -52,6 +72,7 @@ function Title() {
       title={problem ?? 'Title of the design'}
       autoComplete="off"
       value={text}
+      onBlur={endEdit}
       onChange={(event) => setText('title', event.currentTarget.value)}
     />
   );

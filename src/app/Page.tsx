@@ -12,7 +12,6 @@ import { Freshness } from '../ui/verdict/Freshness.tsx';
 import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { WhatChanged } from '../ui/verdict/WhatChanged.tsx';
-import { DropTarget } from './DropTarget.tsx';
 import { ViewBoundary } from './ErrorBoundary.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
@@ -98,7 +97,6 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
         first box you build.
       </footer>
       <Announcer sentence={report.verdict.sentence} />
-      <DropTarget onFile={(file) => void designs.open(file)} />
       <Suspense fallback={null}>
         <Dialogs designs={designs} />
       </Suspense>

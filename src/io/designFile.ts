@@ -1,4 +1,5 @@
 import { type Design, designSchema } from '../model/design.ts';
+import { fullTitle } from '../model/fullTitle.ts';
 import { fileStem } from './fileStem.ts';
 
 export const designFileEnding = '.throughfin.json';
@@ -48,5 +49,5 @@ function onOneLine(value: unknown): string {
 }
 
 export function designFileName(design: Design): string {
-  return `${fileStem(design)}${designFileEnding}`;
+  return `${fileStem({ title: fullTitle(design), revision: design.revision })}${designFileEnding}`;
 }

@@ -42,8 +42,9 @@ export function anotherFan(
 /** A complete, ordinary fan box to begin with: four chips between five sinks, a 60 mm fan, an ABS box. */
 export const defaultDesign: Design = {
   format: 'throughfin-design',
-  version: 2,
+  version: 3,
   title: 'New fan box',
+  variant: '',
   revision: 'A',
   remark: '',
   invented: false,
@@ -177,6 +178,19 @@ export const defaultDesign: Design = {
     sound_dBA: 45,
     settled: 1e-5,
     spareFactor: 1.25,
+  },
+  cutting: {
+    boxes: 1,
+    joint: 'butt',
+    tab_m: 0.012,
+    fit_m: 0.0001,
+    cutter_m: 0.003,
+    edge_m: 0.001,
+    fanHole_m: 0.0045,
+    fanPitch_m: 0,
+    wireHole_m: 0,
+    stockLength_m: 0.6,
+    stockWidth_m: 0.4,
   },
 };
 

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { cuttingSchema } from './cuttingSchema.ts';
 import { fanSchema, otherFanSchema, point } from './fanSchema.ts';
 import { choice, count, flag, number, rows, text } from './schemaWords.ts';
 
@@ -84,11 +85,12 @@ const grille = (what: string) =>
     loss: number([0, 1000], 'Own loss coefficient', 'On the velocity in the whole opening.', [0.1, 20]),
   });
 
-/** The whole input of one fan box, version 2. SI inside; every key carries its unit. */
+/** The whole input of one fan box, version 3. SI inside; every key carries its unit. */
 export const designSchema = z.strictObject({
   format: z.literal('throughfin-design'),
-  version: z.literal(2),
+  version: z.literal(3),
   title: text(80, 'Title', 'Name of this box.'),
+  variant: text(40, 'Variant', 'Which of several versions of this box; empty for the only one.'),
   revision: text(20, 'Revision', 'Your revision mark.'),
   remark: text(600, 'Remark', 'Anything worth keeping with the design; printed on the sheet.'),
   invented: flag('Invented example', 'Marks an example of ours, not a built box.'),
@@ -384,6 +386,7 @@ export const designSchema = z.strictObject({
       [1.1, 1.5],
     ),
   }),
+  cutting: cuttingSchema,
 });
 
 export type Design = z.infer<typeof designSchema>;

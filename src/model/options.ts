@@ -7,7 +7,8 @@ type Option =
   | Design['secondFace']['way']
   | Design['room']['pressureFrom']
   | Design['moreFans'][number]['place']
-  | Design['extras'][number]['place'];
+  | Design['extras'][number]['place']
+  | Design['cutting']['joint'];
 
 const labels: Readonly<Record<Option, string>> = {
   wattsEach: 'watts for each resistor',
@@ -34,6 +35,8 @@ const labels: Readonly<Record<Option, string>> = {
   inlet: 'before the fan',
   plenum: 'in the plenum',
   outlet: 'at the outlet',
+  butt: 'butt joints',
+  slotted: 'tabs and slots',
 };
 
 /** Plain words for a value that a choice stores. */

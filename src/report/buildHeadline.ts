@@ -1,6 +1,7 @@
 import { ordinaryRun } from '../core/system/input.ts';
 import type { Outcome, Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
+import { fullTitle } from '../model/fullTitle.ts';
 import { toCore } from '../model/toCore.ts';
 import { ratedFrom } from '../studies/ratedLoad.ts';
 import { buildDrawing } from './buildDrawing.ts';
@@ -33,7 +34,7 @@ function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): 
   const { sink, positions, fan } = design;
   const sinks = positions.length - 1 + Number(sink.first) + Number(sink.last);
   return {
-    title: design.title,
+    title: fullTitle(design),
     revision: design.revision,
     remark: design.remark,
     date,

@@ -14,6 +14,7 @@ import { airReport } from './airReport.ts';
 import { bibliographyOf } from './bibliography.ts';
 import { buildHeadline } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
+import { cutReport } from './cutReport.ts';
 import { deratingReport } from './deratingReport.ts';
 import { driftReport } from './driftReport.ts';
 import { fanStopReport } from './fanStopReport.ts';
@@ -48,6 +49,7 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
   const headline = buildHeadline(design, outcome, prefs);
   const notes = noteRows(running.notes, system);
   const stop = fanStop(input, outcome);
+  const warned = cautions(design, outcome, system);
   return {
     ...headline,
     load: solved ? loadReport(design, solved, system) : null,
@@ -76,7 +78,12 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     derating: solved ? deratingReport(design, input, system, swingsOf(input, outcome, stop.outcome)) : null,
     drift: solved ? driftReport(design, driftOf(input), system) : null,
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
-    cautions: cautions(design, outcome, system),
+    cut: cutReport(
+      design,
+      warned.find(({ key }) => key === 'solventCement'),
+      system,
+    ),
+    cautions: warned,
     inputs: inputGroups(design, system),
     computed: solved ? computedWords(solved, used.length) : '',
     methods: methodRows(used, bibliography, system),

@@ -17,7 +17,8 @@ export type PartId =
   | 'room'
   | 'load'
   | 'limits'
-  | 'extras';
+  | 'extras'
+  | 'cutting';
 
 /** Metres in the plane of the view: u to the right, v downward, as a drawer wants it. */
 export interface Spot {

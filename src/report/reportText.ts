@@ -1,5 +1,6 @@
 import {
   cautionsTable,
+  cutTables,
   driftTable,
   fanStopTable,
   fansTable,
@@ -34,7 +35,7 @@ export function reportText(report: Report): string {
       .filter((text) => text !== '')
       .map((text) => wrap(text, width))
       .join('\n'),
-    textTable(withoutSources(limitsTable(report))),
+    textTable(withoutLast(limitsTable(report))),
     notes.length > 0
       ? ['Notes', ...notes.map((note) => wrap(`- ${note.severityWord}: ${note.text}`, width, '  '))].join(
           '\n',
@@ -60,6 +61,7 @@ export function reportText(report: Report): string {
           ),
         )
       : '',
+    cutText(report),
     textTable(inputsTable(report)),
     [
       cautionsTable(report).caption,
@@ -79,8 +81,20 @@ function section(sentence: string, tables: readonly TextTable[]): string {
   return [wrap(sentence, width), ...tables.map(textTable)].filter((text) => text !== '').join('\n\n');
 }
 
-/** Sources stand at the end of the page; a line in a terminal is short. */
-function withoutSources(made: TextTable): TextTable {
+/** The tables, then what their sizes rest on and what stands in the way. */
+function cutText(report: Report): string {
+  const { cut } = report;
+  const says = [...cut.faults.slice(1), ...cut.joints, ...cut.fits, ...cut.remarks];
+  const [list, ...tables] = cutTables(report);
+  const warns = cut.cautions.map(({ title, text }) => `${title}. ${text}`);
+  return [
+    section(cut.sentence, list === undefined ? [] : [withoutLast(list), ...tables]),
+    [...says, ...warns].map((text) => wrap(`- ${text}`, width, '  ')).join('\n'),
+  ].join('\n\n');
+}
+
+/** Sources stand at the end of the page, purposes are plain from names; a line in a terminal is short. */
+function withoutLast(made: TextTable): TextTable {
   return {
     ...made,
     columns: made.columns.slice(0, -1),

@@ -245,6 +245,102 @@ function chartTables({ derating, pulse }: Report): TextTable[] {
   return [...charts, ...(pulse ? [pulse.chart] : [])].map(lineChartTable);
 }
 
+/** What to cut, one row a kind of panel; with the tables below it fills a page for the workshop. */
+export function cutTable({ cut }: Report): TextTable {
+  const { unit } = cut;
+  return table(
+    'cut',
+    'Panels to cut',
+    [
+      'Mark',
+      'Panel',
+      'Sheet',
+      `>Length, ${unit}`,
+      `>Width, ${unit}`,
+      `>Rough length, ${unit}`,
+      `>Rough width, ${unit}`,
+      '>Per box',
+      '>In all',
+      'Where it goes',
+    ],
+    cut.panels.map((r) => [
+      r.mark,
+      r.name,
+      r.sheet,
+      r.length,
+      r.width,
+      r.roughLength,
+      r.roughWidth,
+      plain(r.perBox),
+      plain(r.inAll, 9),
+      r.remark === '' ? r.purpose : `${r.purpose}; ${r.remark}`,
+    ]),
+  );
+}
+
+export function cutOutsTable({ cut }: Report): TextTable {
+  const { unit } = cut;
+  return table(
+    'cutOuts',
+    'Cut-outs, from the lower left corner to their middles',
+    ['Mark', 'Panel', 'Cut-out', `>Size, ${unit}`, `>From left, ${unit}`, `>From below, ${unit}`],
+    cut.cutOuts.map((r) => [r.mark, r.panel, r.name, r.size, r.fromLeft, r.fromBelow]),
+  );
+}
+
+export function slopesTable({ cut }: Report): TextTable {
+  const { unit } = cut;
+  return table(
+    'slopes',
+    'Sloping panels, inside faces',
+    [
+      'Mark',
+      'Panel',
+      `>Edge at the fan, ${unit}`,
+      `>Edge at the box, ${unit}`,
+      `>Apart, ${unit}`,
+      '>Bevel of these',
+      '>Bevel of the long edges',
+      'Corners at the fan, from left and below',
+      'Corners at the box',
+    ],
+    cut.slopes.map(({ corners, ...r }) => [
+      r.mark,
+      r.panel,
+      r.fanEdge,
+      r.bayEdge,
+      r.apart,
+      r.endBevel,
+      r.longBevel,
+      corners.slice(0, 2).join('; '),
+      corners.slice(2).join('; '),
+    ]),
+  );
+}
+
+export function millsTable({ cut }: Report): TextTable {
+  return table(
+    'mills',
+    'Mills, the narrowest feature first',
+    ['Mark', 'Panel', 'Cut-out', `>Widest mill, ${cut.unit}`, 'Yours'],
+    cut.mills.map((r) => [r.mark, r.panel, r.name, r.widest, r.own]),
+  );
+}
+
+export function sheetsTable({ cut }: Report): TextTable {
+  return table(
+    'sheets',
+    'Sheet for all boxes',
+    ['Sheet', '>Panels', '>Area in the rough', '>Stock sheets at least', 'Largest panel', 'Fits the stock'],
+    cut.sheets.map((r) => [r.sheet, plain(r.panels, 9), r.area, plain(r.leastSheets, 9), r.largest, r.fits]),
+  );
+}
+
+/** All that a shop needs to cut the boxes, in the order of the work. */
+export function cutTables(report: Report): TextTable[] {
+  return [cutTable, sheetsTable, cutOutsTable, slopesTable, millsTable].map((make) => make(report));
+}
+
 export function notesTable({ notes }: Report): TextTable {
   return table(
     'notes',
@@ -325,5 +421,5 @@ export function reportTables(report: Report): TextTable[] {
     sourcesTable,
     assumptionsTable,
   ].map((make) => make(report));
-  return [...whole, ...chartTables(report)].filter((made) => made.rows.length > 0);
+  return [...whole, ...cutTables(report), ...chartTables(report)].filter((made) => made.rows.length > 0);
 }

@@ -4,6 +4,7 @@ import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
 import type { Amount, Amounts, Said } from './amount.ts';
+import type { CutReport } from './cut.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
 
@@ -45,6 +46,8 @@ export interface Report extends Headline {
   readonly derating: DeratingReport | null;
   readonly drift: DriftReport | null;
   readonly pulse: PulseReport | null;
+  /** The panels to cut for so many boxes. */
+  readonly cut: CutReport;
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
   /** How the answer came about and how well its balances close, in a sentence. */
@@ -401,7 +404,9 @@ export type CautionKey =
   | 'fire'
   | 'guard'
   | 'fingerAccess'
-  | 'solventCement';
+  | 'solventCement'
+  | 'cutting'
+  | 'chips';
 
 export interface Caution {
   readonly key: CautionKey;

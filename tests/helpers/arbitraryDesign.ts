@@ -50,6 +50,7 @@ export function arbitraryDesign(
     });
   const raw = fc.record({
     title: fc.string({ maxLength: 20 }),
+    variant: fc.string({ maxLength: 20 }),
     room: fc.record({
       T_K: draw.even('room.T_K'),
       pressureFrom: fc.constantFrom('altitude', 'barometer'),
@@ -191,6 +192,19 @@ export function arbitraryDesign(
       sound_dBA: draw.even('limits.sound_dBA'),
       settled: draw.log('limits.settled'),
       spareFactor: draw.even('limits.spareFactor'),
+    }),
+    cutting: fc.record({
+      boxes: draw.whole('cutting.boxes'),
+      joint: fc.constantFrom('butt', 'slotted'),
+      tab_m: draw.log('cutting.tab_m'),
+      fit_m: draw.even('cutting.fit_m'),
+      cutter_m: draw.log('cutting.cutter_m'),
+      edge_m: draw.even('cutting.edge_m'),
+      fanHole_m: draw.log('cutting.fanHole_m'),
+      fanPitch_m: mostly(0, draw.even('cutting.fanPitch_m')),
+      wireHole_m: mostly(0, draw.even('cutting.wireHole_m')),
+      stockLength_m: draw.log('cutting.stockLength_m'),
+      stockWidth_m: draw.log('cutting.stockWidth_m'),
     }),
     /** Where a measure has to give way, how much of the room that is left it takes. */
     share: fc.array(fc.double({ min: 0.02, max: 0.98, noNaN: true }), { minLength: 12, maxLength: 12 }),

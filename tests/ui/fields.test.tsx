@@ -6,18 +6,10 @@ import { fields } from '../../src/model/fields.ts';
 import { setAt } from '../../src/model/path.ts';
 import type { PartId } from '../../src/report/drawing.ts';
 import { Field } from '../../src/ui/fields/Field.tsx';
-import {
-  extraFields,
-  fieldGroups,
-  groupOf,
-  otherFanFields,
-  partFields,
-  partOf,
-  positionFields,
-  titleFields,
-} from '../../src/ui/fields/groups.ts';
+import { fieldGroups, groupOf, partOf, titleFields } from '../../src/ui/fields/groups.ts';
 import { nudge } from '../../src/ui/fields/nudge.ts';
 import { PartPanel } from '../../src/ui/fields/PartPanel.tsx';
+import { extraFields, otherFanFields, partFields, positionFields } from '../../src/ui/fields/rowFields.ts';
 import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 
 describe('the groups of fields', () => {

@@ -48,6 +48,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'What has to be cut?',
       'How is it computed?',
     ]);
     for (const heading of headings) {
@@ -161,15 +162,14 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(5);
+  expect(sections).toHaveLength(6);
   for (const section of sections) {
-    const says =
-      section.id === 'what-if-the-fan-stops'
-        ? report.fanStop.sentence
-        : section.id === 'how-is-it-computed'
-          ? ''
-          : report.verdict.sentence;
-    expect(section.textContent).toContain(says);
+    const own: Record<string, string> = {
+      'what-if-the-fan-stops': report.fanStop.sentence,
+      'what-has-to-be-cut': report.cut.sentence,
+      'how-is-it-computed': '',
+    };
+    expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);
   }
   expect(container.textContent).toContain(report.verdict.reasons[0] ?? 'none');
 });

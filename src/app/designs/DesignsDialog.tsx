@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { examples } from '../../model/examples/examples.ts';
+import { fullTitle, nextVariant } from '../../model/fullTitle.ts';
 import type { Keeper } from '../../store/keeping/keeper.ts';
 import type { KeptDesign } from '../../store/keeping/record.ts';
 import { useDesign } from '../../ui/bench/DesignContext.ts';
@@ -15,6 +16,8 @@ const moment = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle
 export function DesignsDialog({ designs, keeper }: { readonly designs: Designs; readonly keeper: Keeper }) {
   const { show } = designs;
   const kept = useKept(keeper);
+  const identity = useDesign((state) => state.identity);
+  const family = kept.records.filter((record) => record.family === identity?.family);
   return (
     <Dialog title="Designs" onClose={() => show(null)}>
       <div className={styles.parts}>
@@ -28,7 +31,7 @@ export function DesignsDialog({ designs, keeper }: { readonly designs: Designs; 
           <div className={styles.choices}>
             <Button
               onClick={() => {
-                keeper.makeVariant();
+                keeper.makeVariant(nextVariant(family.map(({ content }) => content.design.variant)));
                 show(null);
               }}
             >
@@ -126,7 +129,7 @@ function KeptRow({ record, designs, onRemove }: RowProps) {
       <Button
         className={styles.wide ?? ''}
         aria-current={here}
-        onClick={() => (here ? designs.show(null) : designs.kept(record.id, design.title))}
+        onClick={() => (here ? designs.show(null) : designs.kept(record.id, fullTitle(design)))}
       >
         {name}
       </Button>
@@ -144,5 +147,5 @@ function KeptRow({ record, designs, onRemove }: RowProps) {
 }
 
 function nameOf({ content: { design } }: KeptDesign): string {
-  return [design.title, design.revision && `rev. ${design.revision}`].filter(Boolean).join(', ');
+  return [fullTitle(design), design.revision && `rev. ${design.revision}`].filter(Boolean).join(', ');
 }

@@ -5,6 +5,7 @@ import { eightResistors } from './eightResistors.ts';
 export const dippingCurve: Design = {
   ...eightResistors,
   title: 'Fan with a dip in its curve',
+  variant: '',
   revision: 'A',
   remark: 'Invented example: this fan meets the box at three flows and can stay at two of them.',
   positions: eightResistors.positions.map((position) => ({ ...position, power_W: 3 })),

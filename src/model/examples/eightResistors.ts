@@ -5,6 +5,7 @@ import type { Design } from '../design.ts';
 export const eightResistors: Design = {
   ...defaultDesign,
   title: 'Eight in a row',
+  variant: '',
   revision: 'B',
   remark: 'Invented example: eight resistors of 4 W between nine sinks. The baffle decides: try it without.',
   invented: true,

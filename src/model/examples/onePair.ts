@@ -5,6 +5,7 @@ import type { Design } from '../design.ts';
 export const onePair: Design = {
   ...defaultDesign,
   title: 'One resistor, two sinks',
+  variant: '',
   revision: 'A',
   remark: 'Invented example: a reference resistor that should stay cool.',
   invented: true,

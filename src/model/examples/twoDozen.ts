@@ -5,6 +5,7 @@ import type { Design } from '../design.ts';
 export const twoDozen: Design = {
   ...defaultDesign,
   title: 'Two dozen, partly off',
+  variant: '',
   revision: 'C',
   remark: 'Invented example: a switched load bank; every fifth step is off.',
   invented: true,

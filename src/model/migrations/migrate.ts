@@ -1,10 +1,11 @@
 import type { Migration } from './migration.ts';
 import { toVersion2 } from './toVersion2.ts';
+import { toVersion3 } from './toVersion3.ts';
 
-export const currentVersion = 2;
+export const currentVersion = 3;
 
 /** Every step there has been, oldest first, each one version up. */
-export const migrations: readonly Migration[] = [toVersion2];
+export const migrations: readonly Migration[] = [toVersion2, toVersion3];
 
 export type Migrated =
   | { readonly ok: true; readonly raw: Readonly<Record<string, unknown>>; readonly notes: readonly string[] }

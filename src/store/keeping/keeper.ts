@@ -53,7 +53,7 @@ export interface Keeper {
   /** Puts a kept design on the bench. @returns false where it is not there any more */
   readonly open: (id: string) => Promise<boolean>;
   /** What is on the bench goes on as another design of the same family. */
-  readonly makeVariant: () => void;
+  readonly makeVariant: (name: string) => void;
   readonly remove: (record: KeptDesign) => Promise<void>;
   /** Puts a removed one back. */
   readonly putBack: (record: KeptDesign) => Promise<void>;
@@ -208,12 +208,13 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       show(kept);
       return true;
     },
-    makeVariant: () => {
+    makeVariant: (name) => {
       const { family } = identify();
       const id = around.newId();
       seen = null;
       store.getState().setIdentity({ id, family });
       tab.write(id);
+      store.getState().setText('variant', name);
       void flush();
     },
     remove: async ({ id }) => {

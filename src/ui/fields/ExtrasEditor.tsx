@@ -4,7 +4,7 @@ import { Disclosure } from '../kit/Disclosure.tsx';
 import { CurveEditor } from './CurveEditor.tsx';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
-import { extraFields } from './groups.ts';
+import { extraFields } from './rowFields.ts';
 
 /** Anything else in the way of the air: a duct, a second screen, a bend. */
 export function ExtrasEditor() {

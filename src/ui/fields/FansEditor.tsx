@@ -4,7 +4,7 @@ import { Disclosure } from '../kit/Disclosure.tsx';
 import { CurveEditor } from './CurveEditor.tsx';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
-import { otherFanFields } from './groups.ts';
+import { otherFanFields } from './rowFields.ts';
 import styles from './rows.module.css';
 
 /** Fans of other kinds than the first, each with its own curve. */

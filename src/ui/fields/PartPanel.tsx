@@ -42,6 +42,7 @@ export function PartPanel() {
       <div className={styles.title}>
         <Disclosure summary="Title block">
           <Field path="title" />
+          <Field path="variant" />
           <Field path="revision" />
           <RemarkField path="remark" />
           <Field path="invented" />

@@ -6,7 +6,7 @@ import { Disclosure } from '../kit/Disclosure.tsx';
 import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
 import { fieldId } from './fieldId.ts';
-import { partFields } from './groups.ts';
+import { partFields } from './rowFields.ts';
 import styles from './rows.module.css';
 
 /** After which of a part's inputs the way to the shelf stands. */

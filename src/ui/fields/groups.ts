@@ -243,49 +243,29 @@ export const fieldGroups: readonly FieldGroup[] = [
     ],
     lists: [],
   },
+  {
+    part: 'cutting',
+    title: 'Panels to cut',
+    fields: [
+      ...always('cutting.boxes', 'cutting.joint'),
+      ...only(({ cutting }) => cutting.joint === 'slotted', 'cutting.tab_m'),
+      ...always(
+        'cutting.fit_m',
+        'cutting.cutter_m',
+        'cutting.edge_m',
+        'cutting.fanHole_m',
+        'cutting.fanPitch_m',
+        'cutting.wireHole_m',
+        'cutting.stockLength_m',
+        'cutting.stockWidth_m',
+      ),
+    ],
+    lists: [],
+  },
 ];
 
 /** Inputs of the title block, which is no part of the box. */
-export const titleFields = ['title', 'revision', 'remark', 'invented'] as const;
-
-export const partFields = [
-  'name',
-  'R_Ohm',
-  'tolerance',
-  'rated_W',
-  'deratedBy',
-  'fullPowerUpTo_K',
-  'zeroPowerAt_K',
-  'elementLimit_V',
-  'tcr_perK',
-  'tcr2_perK2',
-  'length_m',
-  'width_m',
-  'thickness_m',
-  'ceramic_WPerMK',
-  'ceramicHeat_JPerM3K',
-  'coating_m',
-  'coating_WPerMK',
-] as const;
-
-export const otherFanFields = [
-  'name',
-  'place',
-  'supply_V',
-  'rated_V',
-  'start_V',
-  'power_W',
-  'rotation_PerS',
-  'opening_m',
-  'hub_m',
-  'blades',
-  'standingLoss',
-  'sound_dBA',
-  'soundAt_m',
-] as const;
-
-export const positionFields = ['part', 'on', 'flipped', 'power_W'] as const;
-export const extraFields = ['name', 'place', 'loss', 'area_m2'] as const;
+export const titleFields = ['title', 'variant', 'revision', 'remark', 'invented'] as const;
 
 export function groupOf(part: PartId): FieldGroup {
   const group = fieldGroups.find((each) => each.part === part);

@@ -34,9 +34,9 @@ describe('reading a design', () => {
   });
 
   test('refuses a newer version whole', () => {
-    const problems = problemsOf({ ...defaultDesign, version: 3, somethingNew: 1 });
+    const problems = problemsOf({ ...defaultDesign, version: 4, somethingNew: 1 });
     expect(problems).toEqual([
-      { path: 'version', reason: 'Version 3 is newer than this copy knows; it reads versions 1 to 2.' },
+      { path: 'version', reason: 'Version 4 is newer than this copy knows; it reads versions 1 to 3.' },
     ]);
   });
 
@@ -98,8 +98,8 @@ describe('reading a design', () => {
     expect(
       problemsOf({ ...defaultDesign, colour: 'red', sink: { ...defaultDesign.sink, shape: 'pin' } }),
     ).toEqual([
-      { path: 'sink.shape', reason: 'This name is not known in a design of version 2.' },
-      { path: 'colour', reason: 'This name is not known in a design of version 2.' },
+      { path: 'sink.shape', reason: 'This name is not known in a design of version 3.' },
+      { path: 'colour', reason: 'This name is not known in a design of version 3.' },
     ]);
   });
 
@@ -108,7 +108,7 @@ describe('reading a design', () => {
       JSON.stringify(defaultDesign).replace('{', '{"__proto__":{"on":true},'),
     ) as unknown;
     expect(problemsOf(raw)).toEqual([
-      { path: '__proto__', reason: 'This name is not known in a design of version 2.' },
+      { path: '__proto__', reason: 'This name is not known in a design of version 3.' },
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { migrate } from '../../../../src/model/migrations/migrate.ts';
+import { currentVersion, migrate } from '../../../../src/model/migrations/migrate.ts';
 import { readDesign } from '../../../../src/model/readDesign.ts';
 import { toCore } from '../../../../src/model/toCore.ts';
 
@@ -13,7 +13,7 @@ const files = readdirSync(frozen).map((file) => ({
 describe('from version 1 to version 2', () => {
   test.each(files)('$file keeps every value it had', ({ raw }) => {
     const { version: _, ...said } = raw;
-    expect(migrate(raw)).toMatchObject({ ok: true, raw: { ...said, version: 2 } });
+    expect(migrate(raw)).toMatchObject({ ok: true, raw: { ...said, version: currentVersion } });
   });
 
   test.each(files)('$file is told to the core as one clean fan, upright, by its altitude', ({ raw }) => {
@@ -26,7 +26,7 @@ describe('from version 1 to version 2', () => {
     expect(input.box.tilt_rad).toBe(0);
     expect(input.limits.soundJudged).toBe(false);
     for (const { part } of input.positions) expect(part.tcr2_perK2).toBe(0);
-    expect(read.notes).toEqual([expect.stringContaining('version 1')]);
+    expect(read.notes[0]).toContain('version 1');
   });
 
   test('does not write over a value that stands there already, nor drop one', () => {

@@ -64,14 +64,15 @@ describe('a design on the bench', () => {
     const { keeper, act } = openTab();
     act.setText('title', 'Mine');
     await keeper.flush();
-    keeper.makeVariant();
+    keeper.makeVariant('B');
     act.setText('baffle.sideClearance_m', '1.2 mm');
     await rest();
     const [a, b] = [...kept.values()];
     expect(kept.size).toBe(2);
     expect(a?.family).toBe(b?.family);
     expect(a?.content.design.baffle.sideClearance_m).toBe(0.0008);
-    expect(b?.content.design.baffle.sideClearance_m).toBe(0.0012);
+    expect(b?.content.design).toMatchObject({ variant: 'B', baffle: { sideClearance_m: 0.0012 } });
+    expect(a?.content.design.variant).toBe('');
   });
 
   test('that is removed leaves the bench as it is, and can be put back', async () => {
