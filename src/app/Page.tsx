@@ -1,4 +1,5 @@
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import type { PartId } from '../report/drawing.ts';
 import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
@@ -13,6 +14,7 @@ import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { DropTarget } from './DropTarget.tsx';
 import { Header } from './Header.tsx';
+import { moveToFields } from './moveToFields.ts';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
 import { useAnswer, useHeadline } from './useAnswer.ts';
@@ -31,6 +33,10 @@ export function Page() {
   const selected = useDesign(({ selectedPart }) => selectedPart);
   const problems = useDesign((state) => state.problems);
   const { selectPart } = useActions();
+  const choose = (part: PartId) => {
+    selectPart(part);
+    moveToFields();
+  };
   const files = useDesignFiles();
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
@@ -55,13 +61,18 @@ export function Page() {
               The box, to scale
             </h2>
             <figure className={styles.figure}>
-              <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
+              <BoxDrawing model={report.drawing} selected={selected} onSelect={choose} />
               <figcaption className={styles.foot}>
                 <AirKey report={report} />
-                <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />
+                <StackDetail model={report.drawing} selected={selected} onSelect={choose} />
               </figcaption>
             </figure>
-            <PartChooser selected={selected} onSelect={selectPart} wrong={problems.map(({ path }) => path)} />
+            <PartChooser
+              selected={selected}
+              onSelect={selectPart}
+              onPoint={moveToFields}
+              wrong={problems.map(({ path }) => path)}
+            />
           </section>
           <div className={styles.fields}>
             <PartPanel />

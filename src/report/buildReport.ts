@@ -15,6 +15,7 @@ import { bibliographyOf } from './bibliography.ts';
 import { buildHeadline } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
 import { deratingReport } from './deratingReport.ts';
+import { withDimensions } from './drawingDimensions.ts';
 import { driftReport } from './driftReport.ts';
 import { fanStopReport } from './fanStopReport.ts';
 import { heatReport } from './heatReport.ts';
@@ -50,6 +51,7 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
   const stop = fanStop(input, outcome);
   return {
     ...headline,
+    drawing: withDimensions(headline.drawing, design, system),
     load: solved ? loadReport(design, solved, system) : null,
     air: solved
       ? airReport({

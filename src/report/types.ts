@@ -3,7 +3,7 @@ import type { Severity } from '../core/card.ts';
 import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
-import type { DrawingModel, PartId } from './drawing.ts';
+import type { DrawingModel, DrawingShapes, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
 
 export type { UnitSystem };
@@ -28,11 +28,13 @@ export interface Headline {
   readonly ratings: Ratings | null;
   /** Where the air goes and what the tints mean, as a key to the drawing. */
   readonly key: DrawingKey | null;
-  readonly drawing: DrawingModel;
+  readonly drawing: DrawingShapes;
 }
 
 /** Everything that screen, sheet, table file and terminal say about one answered design. */
 export interface Report extends Headline {
+  /** With dimensions. */
+  readonly drawing: DrawingModel;
   readonly load: LoadReport | null;
   readonly air: AirReport | null;
   readonly heat: HeatReport | null;

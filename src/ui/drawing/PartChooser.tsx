@@ -6,18 +6,28 @@ import { partNumber } from './partNumbers.ts';
 interface Props {
   readonly selected: PartId;
   readonly onSelect: (part: PartId) => void;
+  /** One was pointed at, by mouse or finger; arrow keys stay in the list. */
+  readonly onPoint?: () => void;
   /** Places of what is wrong; their parts are marked. */
   readonly wrong: readonly string[];
 }
 
 /** The list of items under the drawing, with what cannot be drawn; one stop for the keyboard, arrows go along it. */
-export function PartChooser({ selected, onSelect, wrong }: Props) {
+export function PartChooser({ selected, onSelect, onPoint, wrong }: Props) {
   const wrongParts = new Set(wrong.map(partOf));
   return (
     <fieldset className={styles.list}>
       <legend className="unseen">Part to edit</legend>
       {fieldGroups.map(({ part, title }) => (
-        <label key={part} className={styles.item} data-wrong={wrongParts.has(part)}>
+        <label
+          key={part}
+          className={styles.item}
+          data-wrong={wrongParts.has(part)}
+          onClick={({ target }) => {
+            // The arrow keys click the button inside, too.
+            if (!(target instanceof HTMLInputElement)) onPoint?.();
+          }}
+        >
           <input
             type="radio"
             name="part"
