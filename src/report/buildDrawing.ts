@@ -26,6 +26,7 @@ export function buildDrawing(design: Design, outcome: Outcome, system: UnitSyste
     },
     parts: drawingParts(design, section, plan, solved, system),
     caption: 'Bond lines, guard and grille are drawn thicker than they are.',
+    underlined: 'Underlined: not to scale.',
     trunk_m: layout.trunk_m,
   };
 }

@@ -131,6 +131,8 @@ export interface DrawingShapes {
   readonly plan: ViewShapes;
   readonly parts: readonly DrawingPart[];
   readonly caption: string;
+  /** What marks a measure that is drawn other than it says, on the screen. */
+  readonly underlined: string;
   /** Width of the whole air stream in the section's scale. */
   readonly trunk_m: number;
 }

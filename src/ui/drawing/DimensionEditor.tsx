@@ -36,7 +36,7 @@ export function DimensionEditor({ path, spot, width, height, opener, onClose }: 
   const { onKeyDown, ...typing } = useTyping(view);
   const help = `${view.help} ${useRange(view)}`;
   const id = useId();
-  const box = useRef<HTMLDivElement>(null);
+  const box = useRef<HTMLFieldSetElement>(null);
   const input = useRef<HTMLInputElement>(null);
   const [own, setOwn] = useState(0);
   const across = Math.min(widest, width);
@@ -67,9 +67,8 @@ export function DimensionEditor({ path, spot, width, height, opener, onClose }: 
     onClose();
   };
   return (
-    <div
+    <fieldset
       ref={box}
-      role="group"
       aria-label={`${view.label}, on the drawing`}
       tabIndex={-1}
       className={styles.editor}
@@ -86,7 +85,7 @@ export function DimensionEditor({ path, spot, width, height, opener, onClose }: 
       >
         <TextBox ref={input} id={id} aria-describedby={noteIdOf(id)} {...typing} onKeyDown={onKey} />
       </FieldFrame>
-    </div>
+    </fieldset>
   );
 }
 

@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import type { PartId } from '../../report/drawing.ts';
 import { fieldGroups, partOf } from '../fields/groups.ts';
 import styles from './PartChooser.module.css';
@@ -14,6 +15,8 @@ interface Props {
 
 /** The list of items under the drawing, with what cannot be drawn; one stop for the keyboard, arrows go along it. */
 export function PartChooser({ selected, onSelect, onPoint, wrong }: Props) {
+  // Arrow keys click the buttons as well.
+  const pointed = useRef(false);
   const wrongParts = new Set(wrong.map(partOf));
   return (
     <fieldset className={styles.list}>
@@ -23,9 +26,8 @@ export function PartChooser({ selected, onSelect, onPoint, wrong }: Props) {
           key={part}
           className={styles.item}
           data-wrong={wrongParts.has(part)}
-          onClick={({ target }) => {
-            // The arrow keys click the button inside, too.
-            if (!(target instanceof HTMLInputElement)) onPoint?.();
+          onPointerDown={() => {
+            pointed.current = true;
           }}
         >
           <input
@@ -34,6 +36,12 @@ export function PartChooser({ selected, onSelect, onPoint, wrong }: Props) {
             className="unseen"
             checked={part === selected}
             onChange={() => onSelect(part)}
+            onKeyDown={() => {
+              pointed.current = false;
+            }}
+            onClick={() => {
+              if (pointed.current) onPoint?.();
+            }}
           />
           {partNumber(part) !== null && (
             <span className={styles.number} aria-hidden="true">

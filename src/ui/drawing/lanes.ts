@@ -114,7 +114,7 @@ export function standInColumn(
   const gone = new Set(spare.slice(Math.max(0, spare.length - Math.max(0, able.length - rows))));
   const order = able
     .filter((index) => !gone.has(index))
-    .toSorted((a, b) => (wishes[a]?.at ?? 0) - (wishes[b]?.at ?? 0))
+    .toSorted((a, b) => Math.round((wishes[a]?.at ?? 0) - (wishes[b]?.at ?? 0)))
     .slice(0, rows);
   const places = spread(
     order.map((index) => wishes[index]?.at ?? 0),
