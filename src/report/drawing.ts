@@ -99,6 +99,8 @@ export interface Dimension extends Measure {
   readonly side: 'left' | 'right' | 'above' | 'below';
   /** A line between its ends, or a leader to a spot too small for one. */
   readonly drawnAs: 'line' | 'leader';
+  /** u at which a leader downward best leaves the view, where the same is found all along the row; `null`: at its middle. */
+  readonly clear_m: number | null;
   /** Edges that lie below others and belong to this measure; to be dashed. */
   readonly hidden: readonly (readonly [Spot, Spot])[];
   /** `main`: on every drawing; `more`: where there is room. */

@@ -6,19 +6,29 @@ import type { UnitSystem } from './types.ts';
 
 type Draft = Words &
   Pick<Dimension, 'from' | 'to' | 'side'> &
-  Partial<Pick<Dimension, 'drawnAs' | 'hidden' | 'prominence'>>;
+  Partial<Pick<Dimension, 'drawnAs' | 'clear_m' | 'hidden' | 'prominence'>>;
 
 /** A drawing of this design with its dimensions. */
 export function withDimensions(drawing: DrawingShapes, design: Design, system: UnitSystem): DrawingModel {
   const layout = layOut(design);
   const dimensions = (drafts: Draft[]) =>
     drafts.map(
-      ({ from, to, side, drawnAs = 'line', hidden = [], prominence = 'more', ...words }): Dimension => ({
+      ({
+        from,
+        to,
+        side,
+        drawnAs = 'line',
+        clear_m = null,
+        hidden = [],
+        prominence = 'more',
+        ...words
+      }): Dimension => ({
         ...wordMeasure(words, design, system),
         from,
         to,
         side,
         drawnAs,
+        clear_m,
         hidden,
         prominence,
       }),
@@ -153,6 +163,7 @@ function planDrafts(design: Design, layout: Layout): Draft[] {
   const { bank, fans, rowStart_m, bayEnd_m } = layout;
   const half_m = box.width_m / 2;
   const rowEnd_m = rowStart_m + bank.row_m;
+  const middle_m = (rowStart_m + rowEnd_m) / 2;
   const edge_m = sink.width_m / 2;
   const right_m = bayEnd_m + box.sheet_m;
   const across = (width_m: number) => ({
@@ -225,10 +236,11 @@ function planDrafts(design: Design, layout: Layout): Draft[] {
             id: 'slot',
             part: 'baffle',
             path: 'baffle.slotWidth_m',
-            from: { u_m: before_m, v_m: -slot_m },
-            to: { u_m: before_m, v_m: slot_m },
+            from: { u_m: middle_m, v_m: -slot_m },
+            to: { u_m: middle_m, v_m: slot_m },
             side: 'below',
             drawnAs: 'leader',
+            clear_m: before_m,
             hidden: [slotEdge(-slot_m), slotEdge(slot_m)],
           },
           {
@@ -236,10 +248,11 @@ function planDrafts(design: Design, layout: Layout): Draft[] {
             part: 'baffle',
             path: 'baffle.sideClearance_m',
             label: 'side gap',
-            from: { u_m: after_m, v_m: -edge_m - baffle.sideClearance_m },
-            to: { u_m: after_m, v_m: -edge_m },
+            from: { u_m: middle_m, v_m: -edge_m - baffle.sideClearance_m },
+            to: { u_m: middle_m, v_m: -edge_m },
             side: 'above',
             drawnAs: 'leader',
+            clear_m: after_m,
             prominence: 'main',
           },
           {

@@ -62,8 +62,9 @@ export function DimensionEditor({ path, spot, width, height, opener, onClose }: 
     } else onKeyDown(event);
   };
   const onBlur = ({ currentTarget, relatedTarget }: FocusEvent) => {
-    // The button closes it by itself; a window left for another stays as it is.
-    if (currentTarget.contains(relatedTarget) || relatedTarget === opener() || !document.hasFocus()) return;
+    // A window left for another stays as it is; the button closes it by itself.
+    if (relatedTarget === null ? !document.hasFocus() : currentTarget.contains(relatedTarget)) return;
+    if (relatedTarget !== null && relatedTarget === opener()) return;
     onClose();
   };
   return (

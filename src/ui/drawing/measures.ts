@@ -1,7 +1,8 @@
-import type { Dimension, DrawingModel, DrawingShape, Measure, Spot } from '../../report/drawing.ts';
+import type { Dimension, DrawingModel, Measure, Spot } from '../../report/drawing.ts';
 import type { DrawingWarmth } from '../../report/drawingMeasures.ts';
 import { type Corner, type Frame, type Place, pathOf, round } from './geometry.ts';
 import { type Stand, standInColumn, standInRow, tagSize, type Wish, widthOf } from './lanes.ts';
+import { airNote, type Note, rowNotes } from './temperatures.ts';
 
 /** Words of a measure, placed by their middle. */
 export interface Tag {
@@ -12,16 +13,6 @@ export interface Tag {
   readonly width: number;
   /** Begins at the left of its place, in a column; in the middle of it; or reads upward, along a line at the left. */
   readonly set: 'start' | 'middle' | 'upward';
-}
-
-/** Text that nothing can be done with: temperatures. */
-export interface Note {
-  readonly key: string;
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-  readonly anchor: 'start' | 'middle' | 'end';
-  readonly strong: boolean;
 }
 
 export interface Line {
@@ -39,6 +30,8 @@ export interface PlacedMeasures {
 /** Distance of a dimension line from what it measures, and of one such line from the next. */
 const offset = 9;
 const tier = 8;
+/** Above it stand the item numbers. */
+const highest = 30;
 /** On a narrow drawing a measure shorter than this has no line of its own. */
 const shortest = 8;
 
@@ -86,21 +79,19 @@ export function placeMeasures(
     warmth === null ? [] : edgeNotes(model, warmth, frame),
     frame,
   );
+  const edge = leftEdge([...section, ...plan].filter(isLeft), frame);
+  const lane = (items: readonly Item[], line: number, words: number) =>
+    lowerRow(items.filter(isBelow), {
+      line,
+      words,
+      left: isBeside(edge, words) ? tagSize + 2 : 2,
+      right: (isBeside(column, words) ? column.left - 4 : frame.width) - 2,
+    });
   const parts = [
     column,
-    lowerRow(section.filter(isBelow), frame, {
-      line: frame.section.bottom + 42,
-      words: frame.section.bottom + 56,
-      left: tagSize + 2,
-      right: column.left - 4,
-    }),
-    lowerRow(plan.filter(isBelow), frame, {
-      line: frame.plan.bottom + 22,
-      words: frame.plan.bottom + 47,
-      left: 2,
-      right: frame.width - 2,
-    }),
-    leftEdge([...section, ...plan].filter(isLeft), frame),
+    edge,
+    lane(section, frame.section.bottom + 42, frame.section.bottom + 56),
+    lane(plan, frame.plan.bottom + 22, frame.plan.bottom + 47),
     hiddenEdges(model, frame),
   ];
   return {
@@ -114,11 +105,21 @@ export function placeMeasures(
   };
 }
 
+/** Something of what stands beside a row reaches as low as it. */
+function isBeside({ tags, notes }: PlacedMeasures, row: number): boolean {
+  const half = tagSize / 2 + 4;
+  return (
+    notes.some(({ y }) => Math.abs(y - row) < 2 * half) ||
+    tags.some(({ y, width, set }) => Math.abs(y - row) < half + (set === 'upward' ? width : tagSize) / 2)
+  );
+}
+
 const nothing: PlacedMeasures = { lines: [], tags: [], notes: [] };
 
 function itemOf(dimension: Dimension, place: Place, kept: string | null): Item {
+  const { side, drawnAs, clear_m } = dimension;
   // A plan is the same on both sides of its axis: what the sheet shows above is shown below, where its words stand.
-  const turn = (spot: Spot): Spot => (dimension.side === 'above' ? { u_m: spot.u_m, v_m: -spot.v_m } : spot);
+  const turn = ({ u_m, v_m }: Spot): Spot => ({ u_m: clear_m ?? u_m, v_m: side === 'above' ? -v_m : v_m });
   const ends = [place(turn(dimension.from)), place(turn(dimension.to))] as const;
   const [a, b] = ends;
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
@@ -126,7 +127,7 @@ function itemOf(dimension: Dimension, place: Place, kept: string | null): Item {
     dimension,
     note: null,
     words: dimension.words,
-    at: dimension.side === 'right' && dimension.drawnAs === 'line' ? middle.y : middle.x,
+    at: side === 'right' && drawnAs === 'line' ? middle.y : middle.x,
     spare: dimension.prominence === 'more' && (kept === null || dimension.path !== kept),
     // A slot is shown by its edge, a gap by its middle.
     spot: dimension.hidden.length > 0 ? b : middle,
@@ -213,8 +214,8 @@ interface Lane {
   readonly right: number;
 }
 
-function lowerRow(items: readonly Item[], frame: Frame, lane: Lane): PlacedMeasures {
-  const stands = standInRow(items, lane.left, Math.min(lane.right, frame.width - 2));
+function lowerRow(items: readonly Item[], lane: Lane): PlacedMeasures {
+  const stands = standInRow(items, lane.left, lane.right);
   return joined(
     items.map((item, index): PlacedMeasures => {
       const stand = stands[index];
@@ -288,7 +289,7 @@ function leftEdge(items: readonly Item[], frame: Frame): PlacedMeasures {
             measure: dimension,
             words: text,
             x: Math.max(tagSize / 2, x - 5 - tagSize / 2),
-            y: (a.y + b.y) / 2,
+            y: Math.max((a.y + b.y) / 2, highest + width / 2),
             width,
             set: 'upward',
           },
@@ -334,64 +335,6 @@ function edgeNotes({ plan }: DrawingModel, warmth: DrawingWarmth, frame: Frame):
     item('exhaust', warmth.exhaust, top),
     item('outside', warmth.outside, { x: corner.x, y: corner.y - 2 }),
   ];
-}
-
-/** Films above the row, plates of the sinks below it, each over its own. */
-function rowNotes({ plan }: DrawingModel, { inPlan }: Frame): Note[] {
-  const walls = plan.shapes.filter(({ role }) => role === 'wall').map(({ box }) => box);
-  const top_m = Math.min(...walls.map(({ v_m }) => v_m));
-  const bottom_m = Math.max(...walls.map(({ v_m, height_m }) => v_m + height_m));
-  const at = (v_m: number) => inPlan({ u_m: 0, v_m }).y;
-  const chips = plan.shapes.filter(({ role }) => role === 'chip');
-  const plates = plan.shapes.filter(({ role }) => role === 'plate');
-  const sinks = [...new Set(plates.map(({ index }) => index))].map((sink) => {
-    const own = plates.filter(({ index }) => index === sink);
-    const hottest = own.reduce((a, b) => ((a.warmth ?? 0) >= (b.warmth ?? 0) ? a : b));
-    const fins = plan.shapes.find(({ role, index }) => role === 'fins' && index === sink);
-    return { ...hottest, box: (fins ?? hottest).box };
-  });
-  return [
-    ...temperatures('film', chips, inPlan, at(top_m) - 7),
-    ...temperatures('sink', sinks, inPlan, at(bottom_m) + 14),
-  ];
-}
-
-/** Every other one, or fewer, where they stand too close; the hottest always. */
-function temperatures(name: string, shapes: readonly DrawingShape[], place: Place, y: number): Note[] {
-  const hottest = Math.max(...shapes.map(({ warmth }) => warmth ?? -1));
-  const placed = shapes.map((shape) => ({
-    shape,
-    x: round(place({ u_m: shape.box.u_m + shape.box.width_m / 2, v_m: 0 }).x),
-  }));
-  const first = placed[0];
-  const last = placed.at(-1);
-  if (first === undefined || last === undefined || first.shape.temperature === null) return [];
-  const pitch = placed.length > 1 ? (last.x - first.x) / (placed.length - 1) : 99;
-  const every = Math.ceil(26 / pitch);
-  const peak = placed.findIndex(({ shape }) => shape.warmth === hottest);
-  const numbers = placed.flatMap(({ shape, x }, index): Note[] => {
-    if ((index - peak) % every !== 0) return [];
-    const [text = ''] = (shape.temperature ?? '').split('\u202f');
-    return [{ key: `${name}-${index}`, x, y, text, anchor: 'middle', strong: index === peak }];
-  });
-  const unit = first.shape.temperature.split('\u202f')[1] ?? '';
-  const x = (numbers[0]?.x ?? first.x) - 18;
-  return [{ key: name, x, y, text: `${name}, ${unit}`, anchor: 'end', strong: false }, ...numbers];
-}
-
-/** On the stream itself, in the neck-down, where it is wide and long enough. */
-function airNote(
-  { section, trunk_m }: DrawingModel,
-  warmth: DrawingWarmth | null,
-  { inSection, perMetre }: Frame,
-): Note[] {
-  const neck = section.shapes.find(({ role }) => role === 'neck');
-  if (neck === undefined || warmth === null || trunk_m * perMetre < 14) return [];
-  const { u_m, v_m, width_m, height_m } = neck.box;
-  const text = warmth.airIn.find((each) => widthOf(each) <= width_m * perMetre);
-  if (text === undefined) return [];
-  const { x, y } = inSection({ u_m: u_m + width_m / 2, v_m: v_m + height_m / 2 });
-  return [{ key: 'air', x, y: y + 4, text, anchor: 'middle', strong: false }];
 }
 
 function joined(parts: readonly PlacedMeasures[]): PlacedMeasures {
