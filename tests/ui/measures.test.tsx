@@ -1,6 +1,6 @@
 import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, test, vi } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { anotherFan } from '../../src/model/defaults.ts';
 import type { Design } from '../../src/model/design.ts';
 import { exampleById, examples } from '../../src/model/examples/examples.ts';
@@ -186,6 +186,9 @@ const editor = () => screen.getByRole('group', { name: /, on the drawing$/ });
 const box = () => within(editor()).getByRole('textbox');
 
 describe('a measure as a field', () => {
+  // Loaded later in the page; here once for all.
+  beforeAll(() => import('../../src/ui/drawing/Measures.tsx'));
+
   test('opens where it stands with the text of the panel, chosen whole, and chooses its part', async () => {
     const user = userEvent.setup();
     const { store } = renderWithDesign(<Bench />);
