@@ -1,4 +1,5 @@
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import type { PartId } from '../report/drawing.ts';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
@@ -14,6 +15,7 @@ import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { WhatChanged } from '../ui/verdict/WhatChanged.tsx';
 import { ViewBoundary } from './ErrorBoundary.tsx';
 import { Header } from './Header.tsx';
+import { moveToFields } from './moveToFields.ts';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
 import { useAnswer, useHeadline } from './useAnswer.ts';
@@ -35,6 +37,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const selected = useDesign(({ selectedPart }) => selectedPart);
   const problems = useDesign((state) => state.problems);
   const { selectPart } = useActions();
+  const choose = (part: PartId) => {
+    selectPart(part);
+    moveToFields();
+  };
   const designs = useDesigns(keeper);
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
@@ -61,15 +67,20 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             </h2>
             <ViewBoundary store={store} name="the drawing" of={answer}>
               <figure className={styles.figure}>
-                <BoxDrawing model={report.drawing} selected={selected} onSelect={selectPart} />
+                <BoxDrawing model={report.drawing} selected={selected} onSelect={choose} />
                 <div ref={setUnderDrawing} className={styles.save} />
                 <figcaption className={styles.foot}>
                   <AirKey report={report} />
-                  <StackDetail model={report.drawing} selected={selected} onSelect={selectPart} />
+                  <StackDetail model={report.drawing} selected={selected} onSelect={choose} />
                 </figcaption>
               </figure>
             </ViewBoundary>
-            <PartChooser selected={selected} onSelect={selectPart} wrong={problems.map(({ path }) => path)} />
+            <PartChooser
+              selected={selected}
+              onSelect={selectPart}
+              onPoint={moveToFields}
+              wrong={problems.map(({ path }) => path)}
+            />
           </section>
           <div className={styles.fields}>
             <PartPanel />

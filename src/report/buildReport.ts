@@ -16,6 +16,7 @@ import { buildHeadline } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
 import { cutReport } from './cutReport.ts';
 import { deratingReport } from './deratingReport.ts';
+import { withDimensions } from './drawingDimensions.ts';
 import { driftReport } from './driftReport.ts';
 import { fanStopReport } from './fanStopReport.ts';
 import { heatReport } from './heatReport.ts';
@@ -52,6 +53,7 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
   const warned = cautions(design, outcome, system);
   return {
     ...headline,
+    drawing: withDimensions(headline.drawing, design, system),
     load: solved ? loadReport(design, solved, system) : null,
     air: solved
       ? airReport({

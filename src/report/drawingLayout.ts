@@ -2,10 +2,12 @@ import { type BankGeometry, bankGeometry } from '../core/system/geometry.ts';
 import type { Design } from '../model/design.ts';
 import { toCore } from '../model/toCore.ts';
 import type { Box, DrawingShape } from './drawing.ts';
+import { type FanPlaces, placeFans } from './drawingFans.ts';
 
 /** Where the parts stand, in metres; u along the row from the fan's outer face, z up from the plenum floor. */
 export interface Layout {
   readonly bank: BankGeometry;
+  readonly fans: FanPlaces;
   readonly bayStart_m: number;
   readonly bayEnd_m: number;
   readonly rowStart_m: number;
@@ -21,13 +23,15 @@ export interface Layout {
 export function layOut(design: Design): Layout {
   const { fan, plenum, box, baffle, sink } = design;
   const bank = bankGeometry(toCore(design));
-  const bayStart_m = fan.depth_m + plenum.neckLength_m;
+  const fans = placeFans(design);
+  const bayStart_m = fans.depth_m + plenum.neckLength_m;
   const baffleTop_m = plenum.height_m + baffle.sheet_m;
   const bankBottom_m = baffleTop_m + baffle.standOff_m;
   const bankTop_m = bankBottom_m + sink.length_m;
   const top_m = bankTop_m + box.headroom_m;
   return {
     bank,
+    fans,
     bayStart_m,
     bayEnd_m: bayStart_m + box.length_m,
     rowStart_m: bayStart_m + (box.length_m - bank.row_m) / 2,
@@ -35,7 +39,7 @@ export function layOut(design: Design): Layout {
     bankBottom_m,
     bankTop_m,
     top_m,
-    zMax_m: Math.max(top_m + box.sheet_m, (plenum.height_m + fan.size_m) / 2),
+    zMax_m: Math.max(top_m + box.sheet_m, ...fans.fans.map(({ frame_m }) => (plenum.height_m + frame_m) / 2)),
     trunk_m: 0.6 * Math.min(plenum.height_m, fan.opening_m),
   };
 }

@@ -1,6 +1,7 @@
 import type { Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import type { Box, DrawingShape, PartId, ShapeRole, Spot } from './drawing.ts';
+import type { PlacedFan } from './drawingFans.ts';
 import type { Layout } from './drawingLayout.ts';
 import type { UnitSystem } from './types.ts';
 import { temperature as temperatureWords } from './words.ts';
@@ -57,18 +58,21 @@ export function planShapes(
   solved: Solved | null,
   system: UnitSystem,
 ): DrawingShape[] {
-  const { fan, box, baffle, sink, plenum } = design;
-  const { bank, bayStart_m, bayEnd_m, rowStart_m } = layout;
+  const { box, baffle, sink, plenum } = design;
+  const { bank, fans, bayStart_m, bayEnd_m, rowStart_m } = layout;
   const wall = box.sheet_m;
   const half = box.width_m / 2;
   const shapes: DrawingShape[] = [
-    shape('fan', 'fanFrame', rect(0, -fan.size_m / 2, fan.depth_m, fan.size_m)),
+    ...fans.fans.flatMap((each) => [
+      ...grilleShapes(design, each, each.v_m),
+      ...fanShapes(design, each, each.v_m),
+    ]),
     shape('box', 'wall', rect(bayStart_m, -half - wall, box.length_m + wall, wall)),
     shape('box', 'wall', rect(bayStart_m, half, box.length_m + wall, wall)),
     shape('box', 'wall', rect(bayEnd_m, -half, wall, box.width_m)),
   ];
   if (plenum.neckLength_m > 0) {
-    shapes.push(neck(fan.depth_m, bayStart_m, 0, fan.opening_m / 2, half));
+    shapes.push(neck([fans.depth_m, ...fans.across_m], [bayStart_m, -half, half]));
   }
   if (baffle.fitted) {
     const u = rowStart_m - baffle.endClearance_m;
@@ -85,42 +89,66 @@ export function planShapes(
   return [...shapes, ...rowShapes(design, layout, solved, system, 'plan')];
 }
 
+/** Both ends as u, and from where to where across it. */
 function neck(
-  from_m: number,
-  to_m: number,
-  middle_v_m: number,
-  halfFrom_m: number,
-  halfTo_m: number,
+  [from_m, a_m, b_m]: readonly [number, number, number],
+  [to_m, c_m, d_m]: readonly [number, number, number],
 ): DrawingShape {
   const { box, corners } = polygon([
-    { u_m: from_m, v_m: middle_v_m - halfFrom_m },
-    { u_m: to_m, v_m: middle_v_m - halfTo_m },
-    { u_m: to_m, v_m: middle_v_m + halfTo_m },
-    { u_m: from_m, v_m: middle_v_m + halfFrom_m },
+    { u_m: from_m, v_m: a_m },
+    { u_m: to_m, v_m: c_m },
+    { u_m: to_m, v_m: d_m },
+    { u_m: from_m, v_m: b_m },
   ]);
   return shape('neck', 'neck', box, { corners });
 }
 
-function inletShapes(design: Design, { zMax_m, bayStart_m }: Layout): DrawingShape[] {
-  const { fan, inlet, plenum } = design;
-  const axis = zMax_m - plenum.height_m / 2;
-  const square = (edge: number, u: number, width: number) => rect(u, axis - edge / 2, width, edge);
-  const guard_m = Math.max(0.001, fan.depth_m * 0.08);
+function square(edge_m: number, u_m: number, v_m: number, width_m: number): Box {
+  return rect(u_m, v_m - edge_m / 2, width_m, edge_m);
+}
+
+/** One fan with its axis at this v. */
+function fanShapes({ fan }: Design, each: PlacedFan, v_m: number): DrawingShape[] {
+  return [
+    shape('fan', 'fanFrame', square(each.frame_m, each.u_m, v_m, fan.depth_m)),
+    shape('fan', 'fanOpening', square(each.opening_m, each.u_m, v_m, fan.depth_m)),
+    shape('fan', 'fanHub', square(each.hub_m, each.u_m + fan.depth_m * 0.15, v_m, fan.depth_m * 0.7)),
+  ];
+}
+
+/** What stands before a lane of fans: guard next to the fan, filter before both. */
+function grilleShapes({ fan, inlet }: Design, { u_m, opening_m }: PlacedFan, v_m: number): DrawingShape[] {
+  if (u_m > 0) return [];
+  const guard_m = inlet.guard.kind === 'none' ? 0 : Math.max(0.001, fan.depth_m * 0.08);
   const filter_m = Math.max(0.003, fan.depth_m * 0.25);
-  const shapes: DrawingShape[] = [];
-  const guarded = inlet.guard.kind !== 'none';
-  if (guarded) shapes.push(shape('guard', 'guard', square(fan.opening_m, -guard_m, guard_m)));
-  if (inlet.filter)
-    shapes.push(
-      shape('filter', 'filter', square(fan.opening_m, -filter_m - (guarded ? guard_m : 0), filter_m)),
-    );
-  shapes.push(
-    shape('fan', 'fanFrame', square(fan.size_m, 0, fan.depth_m)),
-    shape('fan', 'fanOpening', square(fan.opening_m, 0, fan.depth_m)),
-    shape('fan', 'fanHub', square(fan.hub_m, fan.depth_m * 0.15, fan.depth_m * 0.7)),
-  );
+  return [
+    ...(guard_m > 0 ? [shape('guard', 'guard', square(opening_m, -guard_m, v_m, guard_m))] : []),
+    ...(inlet.filter
+      ? [shape('filter', 'filter', square(opening_m, -filter_m - guard_m, v_m, filter_m))]
+      : []),
+  ];
+}
+
+/** Lanes lie behind one another in the section: those of other kinds are drawn first, the first lane before them. */
+function inletShapes(design: Design, { zMax_m, bayStart_m, fans }: Layout): DrawingShape[] {
+  const { plenum } = design;
+  const axis = zMax_m - plenum.height_m / 2;
+  const first = fans.fans.find(({ place }) => place === 'first');
+  const seen = [
+    ...fans.fans.filter(({ place }) => place === 'beside'),
+    ...fans.fans.filter(({ place, v_m }) => place === 'behind' || (place === 'first' && v_m === first?.v_m)),
+  ];
+  const shapes = seen.flatMap((each) => [
+    ...grilleShapes(design, each, axis),
+    ...fanShapes(design, each, axis),
+  ]);
   if (plenum.neckLength_m > 0)
-    shapes.push(neck(fan.depth_m, bayStart_m, axis, fan.opening_m / 2, plenum.height_m / 2));
+    shapes.push(
+      neck(
+        [fans.depth_m, axis - fans.up_m, axis + fans.up_m],
+        [bayStart_m, axis - plenum.height_m / 2, axis + plenum.height_m / 2],
+      ),
+    );
   return shapes;
 }
 

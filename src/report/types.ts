@@ -5,7 +5,7 @@ import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../co
 import type { UnitSystem } from '../units/dimensions.ts';
 import type { Amount, Amounts, Said } from './amount.ts';
 import type { CutReport } from './cut.ts';
-import type { DrawingModel, PartId } from './drawing.ts';
+import type { DrawingModel, DrawingShapes, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
 
 export type { UnitSystem };
@@ -30,11 +30,13 @@ export interface Headline {
   readonly ratings: Ratings | null;
   /** Where the air goes and what the tints mean, as a key to the drawing. */
   readonly key: DrawingKey | null;
-  readonly drawing: DrawingModel;
+  readonly drawing: DrawingShapes;
 }
 
 /** Everything that screen, sheet, table file and terminal say about one answered design. */
 export interface Report extends Headline {
+  /** With dimensions. */
+  readonly drawing: DrawingModel;
   readonly load: LoadReport | null;
   readonly air: AirReport | null;
   readonly heat: HeatReport | null;

@@ -88,7 +88,7 @@ export async function percentThroughFins(page: Page): Promise<number> {
 export async function chooseOnDrawing(page: Page, part: string): Promise<void> {
   await page
     .getByRole('region', { name: 'The box, to scale' })
-    .getByRole('button', { name: new RegExp(`^${part}\\b`) })
+    .getByRole('button', { name: new RegExp(`^${part}(,|$)`) })
     .click();
   await page.getByRole('heading', { name: part, exact: true }).waitFor();
 }

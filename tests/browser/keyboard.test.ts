@@ -64,7 +64,7 @@ test('the whole job is done without a mouse: part, value, verdict, table, print'
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Baffle', exact: true }).waitFor();
 
-  await tabTo(page, /^Side clearance/);
+  await tabTo(page, /^Side clearance \(/);
   await page.keyboard.type('1/8 in');
   const eight = exampleById('eightResistors');
   const expected = sampleOf({ ...eight, baffle: { ...eight.baffle, sideClearance_m: 0.0254 / 8 } });

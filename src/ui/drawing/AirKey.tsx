@@ -23,7 +23,9 @@ export function AirKey({ report }: { readonly report: Headline }) {
           <span>{key.hottest}</span>
         </p>
       )}
-      <p>{drawing.caption}</p>
+      <p>
+        {drawing.caption} {drawing.underlined}
+      </p>
     </div>
   );
 }

@@ -1,5 +1,5 @@
-import { useId, useMemo, useRef } from 'react';
-import type { DrawingModel, PartId } from '../../report/drawing.ts';
+import { lazy, Suspense, useId, useMemo, useRef } from 'react';
+import type { DrawingShapes, PartId } from '../../report/drawing.ts';
 import styles from './BoxDrawing.module.css';
 import { choosePart } from './choosePart.ts';
 import { type Balloon, placeDrawing } from './geometry.ts';
@@ -7,17 +7,21 @@ import { useWidth } from './useWidth.ts';
 import { ViewArt } from './ViewArt.tsx';
 
 interface Props {
-  readonly model: DrawingModel;
+  readonly model: DrawingShapes;
   readonly selected: PartId;
   readonly onSelect: (part: PartId) => void;
 }
+
+// Measures follow the first paint, into room that is kept for them.
+const Measures = lazy(async () => ({ default: (await import('./Measures.tsx')).Measures }));
 
 /** The drawing is the form: every part carries an item number that opens its inputs, and answers to the mouse itself. */
 export function BoxDrawing({ model, selected, onSelect }: Props) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 640);
   const hatch = useId();
-  const { height, views, balloons } = useMemo(() => placeDrawing(model, width), [model, width]);
+  const placed = useMemo(() => placeDrawing(model, width), [model, width]);
+  const { height, views, balloons } = placed;
   return (
     <div ref={frame} className={styles.frame}>
       {/* For the mouse alone: whoever cannot see the drawing has the numbered buttons. */}
@@ -62,6 +66,9 @@ export function BoxDrawing({ model, selected, onSelect }: Props) {
       {balloons.map((balloon) => (
         <PartButton key={balloon.part} {...balloon} chosen={balloon.part === selected} onSelect={onSelect} />
       ))}
+      <Suspense fallback={null}>
+        <Measures model={model} frame={placed} />
+      </Suspense>
     </div>
   );
 }

@@ -13,7 +13,7 @@ interface Props {
 /** Told from the fins' air by more than colour; the leak and the air past the chips are dashed in the style sheet. */
 const hatched: readonly string[] = ['side', 'end'];
 
-/** One view: surfaces, air, parts in the way of the air, measures. */
+/** One view: surfaces, air, parts in the way of the air. */
 export function ViewArt({ view, selected, hatch }: Props) {
   const shape = (placed: PlacedShape) => (
     <path
@@ -47,22 +47,6 @@ export function ViewArt({ view, selected, hatch }: Props) {
         </g>
       ))}
       {view.shapes.filter((placed) => !isBack(placed)).map(shape)}
-      {view.lines.map(({ key, d }) => (
-        <path key={key} d={d} className={styles.rule} />
-      ))}
-      {view.texts.map(({ key, x, y, text, anchor, turned, strong }) => (
-        <text
-          key={key}
-          x={x}
-          y={y}
-          textAnchor={anchor}
-          className={styles.text}
-          data-strong={strong}
-          {...(turned ? { transform: `rotate(-90 ${x} ${y})` } : {})}
-        >
-          {text}
-        </text>
-      ))}
     </g>
   );
 }

@@ -1,4 +1,4 @@
-import type { DrawingModel, DrawingShape, PartId, ShapeRole } from '../../report/drawing.ts';
+import type { DrawingShape, DrawingShapes, PartId, ShapeRole } from '../../report/drawing.ts';
 
 export interface Layer {
   readonly key: string;
@@ -26,7 +26,7 @@ const plateShown = 0.4;
 const perMetreOfLife = 96 / 0.0254;
 
 /** The hottest resistor between its plates, cut along the row, so large that bond and chip can be seen. */
-export function detailOf({ plan }: DrawingModel, width: number): Detail | null {
+export function detailOf({ plan }: DrawingShapes, width: number): Detail | null {
   const chips = plan.shapes.filter(({ role }) => role === 'chip');
   const hottest = Math.max(...chips.map(({ warmth }) => warmth ?? -1));
   const chip = chips.find(({ warmth }) => (warmth ?? -1) === hottest);

@@ -1,13 +1,12 @@
 import type {
   Box,
-  Dimension,
-  DrawingModel,
   DrawingShape,
-  DrawingView,
+  DrawingShapes,
   PartId,
   ShapeRole,
   Spot,
   Stream,
+  ViewShapes,
 } from '../../report/drawing.ts';
 import { partNumber } from './partNumbers.ts';
 import { spread } from './spread.ts';
@@ -39,16 +38,6 @@ export interface PlacedStream {
   readonly tip: string | null;
 }
 
-export interface PlacedText {
-  readonly key: string;
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-  readonly anchor: 'start' | 'middle' | 'end';
-  readonly turned: boolean;
-  readonly strong: boolean;
-}
-
 export interface Balloon extends Corner {
   readonly part: PartId;
   readonly number: number;
@@ -61,67 +50,105 @@ export interface PlacedView {
   readonly name: 'section' | 'plan';
   readonly shapes: readonly PlacedShape[];
   readonly streams: readonly PlacedStream[];
-  readonly lines: readonly { readonly key: string; readonly d: string }[];
-  readonly texts: readonly PlacedText[];
 }
 
-export interface PlacedDrawing {
+export type Place = (spot: Spot) => Corner;
+
+/** Where everything stands on the paper, in pixels; dimensions and temperatures have bands of their own. */
+export interface Frame {
   readonly width: number;
   readonly height: number;
+  /** Room for words beside the lines; without it, values alone. */
+  readonly wide: boolean;
+  readonly perMetre: number;
+  readonly left: number;
+  /** Right edge of what is drawn; beyond it dimension lines, then their words. */
+  readonly right: number;
+  readonly section: Band;
+  readonly plan: Band;
+  readonly inSection: Place;
+  readonly inPlan: Place;
+}
+
+interface Band {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface PlacedDrawing extends Frame {
   readonly views: readonly PlacedView[];
   readonly balloons: readonly Balloon[];
 }
 
-/** Pixels of room round and between the views. */
-const room = { left: 26, right: 58, balloons: 44, below: 26, film: 34, planBelow: 40 } as const;
 /** Never smaller than a finger or a mouse needs. */
 export const balloonSize = 24;
+/** Pixels of room round and between the views. */
+const room = {
+  left: 26,
+  wideRight: 160,
+  right: 82,
+  balloons: 42,
+  below: 32,
+  film: 20,
+  planBelow: 60,
+} as const;
+const balloonsBelow = 38;
 const tallest = 560;
+const wideFrom = 480;
 
-const shownDimensions = new Set(['fan', 'neck', 'plenum', 'fins', 'bay', 'row', 'width', 'side', 'end']);
 /** Drawn first, so that nothing they carry is hidden. */
 const background: readonly ShapeRole[] = ['plenum', 'neck', 'fins', 'fanOpening'];
-const numberedBelow: readonly PartId[] = ['neck', 'plenum', 'baffle', 'box'];
-
-type Place = (spot: Spot) => Corner;
+const numberedBelow: readonly PartId[] = ['plenum', 'baffle', 'box'];
 
 /** Both views to one scale in so many pixels of width, the plan straight under the section, with room for all words. */
-export function placeDrawing(model: DrawingModel, width: number): PlacedDrawing {
+export function placeDrawing(model: DrawingShapes, width: number): PlacedDrawing {
   const section = extentOf(model.section);
   const plan = extentOf(model.plan);
+  const wide = width >= wideFrom;
   const left_m = Math.min(section.u_m, plan.u_m);
   const right_m = Math.max(section.u_m + section.width_m, plan.u_m + plan.width_m);
-  const fixed = 2 * room.balloons + room.below + room.film + room.planBelow;
-  const across = (width - room.left - room.right) / (right_m - left_m);
-  const perMetre = Math.min(across, (tallest - fixed) / (section.height_m + plan.height_m));
-  const x0 = room.left + (width - room.left - room.right - (right_m - left_m) * perMetre) / 2;
+  const fixed = room.balloons + balloonsBelow + room.below + room.film + room.planBelow;
+  const free = width - room.left - (wide ? room.wideRight : room.right);
+  const perMetre = Math.min(
+    free / (right_m - left_m),
+    (tallest - fixed) / (section.height_m + plan.height_m),
+  );
+  const x0 = room.left + (free - (right_m - left_m) * perMetre) / 2;
   const placeAt =
     (top: number, box: Box): Place =>
     (spot) => ({ x: x0 + (spot.u_m - left_m) * perMetre, y: top + (spot.v_m - box.v_m) * perMetre });
 
   const sectionTop = room.balloons;
   const sectionBottom = sectionTop + section.height_m * perMetre;
-  const planTop = sectionBottom + room.below + room.balloons + room.film;
-  const height = planTop + plan.height_m * perMetre + room.planBelow;
+  const planTop = sectionBottom + balloonsBelow + room.below + room.film;
+  const planBottom = planTop + plan.height_m * perMetre;
   const inSection = placeAt(sectionTop, section);
   const inPlan = placeAt(planTop, plan);
   return {
     width,
-    height,
+    height: planBottom + room.planBelow,
+    wide,
+    perMetre,
+    left: x0,
+    right: x0 + (right_m - left_m) * perMetre,
+    section: { top: sectionTop, bottom: sectionBottom },
+    plan: { top: planTop, bottom: planBottom },
+    inSection,
+    inPlan,
     views: [
-      placeView('section', model.section, inSection, perMetre, []),
-      placeView('plan', model.plan, inPlan, perMetre, filmTexts(model.plan, inPlan, planTop - 22)),
+      placeView('section', model.section, inSection, perMetre),
+      placeView('plan', model.plan, inPlan, perMetre),
     ],
     balloons: placeBalloons(model, inSection, {
       top: balloonSize / 2 + 2,
-      bottom: sectionBottom + room.below + room.balloons - balloonSize / 2 - 8,
+      bottom: sectionBottom + balloonsBelow - balloonSize / 2 - 2,
       left: balloonSize / 2 + 2,
       right: width - balloonSize / 2 - 2,
     }),
   };
 }
 
-function extentOf({ bounds, streams }: DrawingView): Box {
+function extentOf({ bounds, streams }: ViewShapes): Box {
   const spots = streams.flatMap(({ points }) => points);
   const left = Math.min(bounds.u_m, ...spots.map(({ u_m }) => u_m));
   const top = Math.min(bounds.v_m, ...spots.map(({ v_m }) => v_m));
@@ -133,23 +160,13 @@ function extentOf({ bounds, streams }: DrawingView): Box {
   };
 }
 
-function placeView(
-  name: PlacedView['name'],
-  view: DrawingView,
-  place: Place,
-  perMetre: number,
-  more: readonly PlacedText[],
-): PlacedView {
+function placeView(name: PlacedView['name'], view: ViewShapes, place: Place, perMetre: number): PlacedView {
   const shapes = view.shapes.map((shape, index) => placeShape(shape, place, perMetre, `${name}-${index}`));
   const isBack = ({ role }: PlacedShape) => background.includes(role);
-  const dimensions = view.dimensions.filter(({ id }) => shownDimensions.has(id));
-  const rules = dimensions.map((dimension) => placeDimension(dimension, view, place));
   return {
     name,
     shapes: [...shapes.filter(isBack), ...shapes.filter((shape) => !isBack(shape))],
     streams: view.streams.map((stream) => placeStream(stream, place, perMetre)),
-    lines: rules.map(({ key, d }) => ({ key, d })),
-    texts: [...rules.map(({ text }) => text), ...more],
   };
 }
 
@@ -214,105 +231,12 @@ function arrowHead({ x, y }: Corner, half: number): string {
   ])}z`;
 }
 
-/** Distance of a dimension line from what it measures. */
-const offset = 12;
-const letter = 5.6;
-
-interface Rule {
-  readonly key: string;
-  readonly d: string;
-  readonly text: PlacedText;
-}
-
-function placeDimension(dimension: Dimension, view: DrawingView, place: Place): Rule {
-  if (dimension.id === 'side' || dimension.id === 'end') return placeGap(dimension, view, place);
-  const ends = [place(dimension.from), place(dimension.to)] as const;
-  const upright = Math.abs(ends[0].x - ends[1].x) < 0.01;
-  const left = dimension.side === 'left';
-  const edge = left ? place(extentOf(view)).x - 4 : place({ ...dimension.from }).x + offset;
-  const [from, to] = ends.map(({ x, y }) => (upright ? { x: edge, y } : { x, y: y + offset })) as [
-    Corner,
-    Corner,
-  ];
-  const beyond = left ? -3 : 3;
-  const extensions = [from, to].map(({ x, y }, i) =>
-    pathOf([ends[i] as Corner, upright ? { x: x + beyond, y } : { x, y: y + beyond }]),
-  );
-  const d = [pathOf([from, to]), ...extensions, tickAt(from), tickAt(to)].join('');
-  const text = `${dimension.label} ${dimension.text}`;
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const words = length < text.length * letter + 10 ? dimension.text : text;
-  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-  const key = dimension.id;
-  if (!upright) return { key, d, text: textAt(key, middle.x, middle.y + 12, words, 'middle') };
-  if (left || length >= words.length * letter + 10) {
-    return { key, d, text: textAt(key, middle.x + (left ? -4 : 11), middle.y, words, 'middle', true) };
-  }
-  return { key, d, text: textAt(key, middle.x + 6, middle.y + 4, words, 'start') };
-}
-
-/** A gap has no room for a line between its ends: a leader points at it from outside the plan. */
-function placeGap({ id, label, text, from, to }: Dimension, view: DrawingView, place: Place): Rule {
-  const a = place(from);
-  const b = place(to);
-  const bounds = place(view.bounds);
-  const right = place({ u_m: view.bounds.u_m + view.bounds.width_m, v_m: 0 }).x;
-  const bottom = place({ u_m: 0, v_m: view.bounds.v_m + view.bounds.height_m }).y;
-  const isSide = id === 'side';
-  const at = isSide
-    ? { x: right - 0.35 * (right - a.x), y: (a.y + b.y) / 2 }
-    : { x: (a.x + b.x) / 2, y: bounds.y + 0.75 * (bottom - bounds.y) };
-  const knee = { x: right + 6, y: isSide ? bounds.y - 2 : bottom + 22 };
-  return {
-    key: id,
-    d: `${pathOf([at, knee])}${dotAt(at)}`,
-    text: textAt(id, knee.x + (isSide ? 46 : 46), knee.y + (isSide ? -3 : 10), `${label} ${text}`, 'end'),
-  };
-}
-
-function textAt(
-  key: string,
-  x: number,
-  y: number,
-  text: string,
-  anchor: PlacedText['anchor'],
-  turned = false,
-  strong = false,
-): PlacedText {
-  return { key, x: round(x), y: round(y), text, anchor, turned, strong };
-}
-
-/** Film temperatures over the row, each above its resistor; every other one, or fewer, where they stand too close. */
-function filmTexts(view: DrawingView, place: Place, y: number): PlacedText[] {
-  const chips = view.shapes.filter(({ role }) => role === 'chip');
-  const hottest = Math.max(...chips.map(({ warmth }) => warmth ?? -1));
-  const placed = chips.map((chip) => ({
-    chip,
-    x: place({ u_m: chip.box.u_m + chip.box.width_m / 2, v_m: 0 }).x,
-  }));
-  const first = placed[0];
-  const last = placed.at(-1);
-  if (first === undefined || last === undefined || first.chip.temperature === null) return [];
-  const pitch = placed.length > 1 ? (last.x - first.x) / (placed.length - 1) : 99;
-  const every = Math.ceil(24 / pitch);
-  const peak = placed.findIndex(({ chip }) => chip.warmth === hottest);
-  const numbers = placed.flatMap(({ chip, x }, index) => {
-    if ((index - peak) % every !== 0) return [];
-    const [number = ''] = (chip.temperature ?? '').split('\u202f');
-    return [textAt(`film-${index}`, x, y, number, 'middle', false, index === peak)];
-  });
-  const unit = first.chip.temperature.split('\u202f')[1] ?? '';
-  return [textAt('film', (numbers[0]?.x ?? first.x) - 18, y, `film, ${unit}`, 'end'), ...numbers];
-}
-
-interface Band {
-  readonly top: number;
-  readonly bottom: number;
+interface Rows extends Band {
   readonly left: number;
   readonly right: number;
 }
 
-function placeBalloons(model: DrawingModel, place: Place, band: Band): Balloon[] {
+function placeBalloons(model: DrawingShapes, place: Place, band: Rows): Balloon[] {
   const items = model.parts.flatMap(({ part, name }) => {
     const number = partNumber(part);
     const tip = tipOf(part, model.section);
@@ -324,7 +248,7 @@ function placeBalloons(model: DrawingModel, place: Place, band: Band): Balloon[]
       .sort((a, b) => a.tip.x - b.tip.x);
     const places = spread(
       own.map(({ tip }) => tip.x),
-      balloonSize + 4,
+      Math.min(balloonSize + 4, (band.right - band.left) / Math.max(1, own.length - 1)),
       band.left,
       band.right,
     );
@@ -339,47 +263,58 @@ function placeBalloons(model: DrawingModel, place: Place, band: Band): Balloon[]
 }
 
 /** Where the leader of a part ends, in the section: on the part, where nothing else lies. */
-function tipOf(part: PartId, { shapes }: DrawingView): Spot | null {
-  const own = shapes.filter((shape) => shape.part === part);
-  const role: Partial<Record<PartId, ShapeRole>> = { fan: 'fanFrame', baffle: 'baffle', sinks: 'fins' };
-  const fitting = own.filter((shape) => shape.role === (role[part] ?? shape.role));
-  const { pick, u, v } = tips[part] ?? { pick: 0.5, u: 0.5, v: 0.5 };
+function tipOf(part: PartId, view: ViewShapes): Spot | null {
+  const { bounds, shapes } = view;
+  if (part === 'room') {
+    const axis = boundsMiddle(shapes.find(({ role }) => role === 'fanHub'));
+    return { u_m: extentOf(view).u_m + 0.006 * bounds.width_m, v_m: axis };
+  }
+  const { at = part, role, pick = 0, u = 0.5, v = 0.5 } = tips[part] ?? {};
+  const fitting = shapes.filter((shape) => shape.part === at && shape.role === (role ?? shape.role));
   const chosen = fitting[Math.min(fitting.length - 1, Math.floor(pick * fitting.length))];
   if (chosen === undefined) return null;
-  return { u_m: chosen.box.u_m + u * chosen.box.width_m, v_m: chosen.box.v_m + v * chosen.box.height_m };
+  const { box } = chosen;
+  const slot = shapes.find((shape) => shape.role === 'slot');
+  // Between the wall and the slot, where the sheet of the baffle is seen.
+  if (part === 'baffle' && slot)
+    return { u_m: (box.u_m + slot.box.u_m) / 2, v_m: box.v_m + box.height_m / 2 };
+  return { u_m: box.u_m + u * box.width_m, v_m: box.v_m + v * box.height_m };
 }
 
-/** Which of several shapes a leader takes, as a share of the row, and where on it. */
-const tips: Partial<Record<PartId, { readonly pick: number; readonly u: number; readonly v: number }>> = {
-  guard: { pick: 0, u: 0.5, v: 0.06 },
-  filter: { pick: 0, u: 0.5, v: 0.12 },
-  fan: { pick: 0, u: 0.6, v: 0.06 },
-  neck: { pick: 0, u: 0.5, v: 0.72 },
-  plenum: { pick: 0, u: 0.3, v: 0.85 },
-  baffle: { pick: 0, u: 0.985, v: 0.5 },
-  sinks: { pick: 0.2, u: 0.25, v: 0.3 },
-  resistors: { pick: 0.4, u: 0.5, v: 0.1 },
-  bonds: { pick: 0.55, u: 0.5, v: 0.15 },
-  secondFace: { pick: 0.8, u: 0.5, v: 0.15 },
-  box: { pick: 0.3, u: 0.5, v: 0.75 },
-  outlet: { pick: 0, u: 0.97, v: 0.5 },
+function boundsMiddle(shape: DrawingShape | undefined): number {
+  return shape === undefined ? 0 : shape.box.v_m + shape.box.height_m / 2;
+}
+
+interface Tip {
+  /** Part whose shape it is, where not its own. */
+  readonly at?: PartId;
+  readonly role?: ShapeRole;
+  /** Which of several shapes, as a share of the row, and where on it. */
+  readonly pick?: number;
+  readonly u?: number;
+  readonly v?: number;
+}
+
+const tips: Partial<Record<PartId, Tip>> = {
+  load: { at: 'resistors', v: 0.1 },
+  guard: { v: 0.06 },
+  filter: { v: 0.12 },
+  fan: { role: 'fanFrame', u: 0.6, v: 0.06 },
+  neck: { u: 0.6, v: 0.3 },
+  plenum: { u: 0.3, v: 0.85 },
+  baffle: { role: 'baffle' },
+  sinks: { role: 'fins', pick: 0.3, u: 0.25, v: 0.3 },
+  resistors: { pick: 0.45, v: 0.1 },
+  bonds: { pick: 0.6, v: 0.15 },
+  secondFace: { pick: 0.8, v: 0.15 },
+  box: { pick: 0.3, v: 0.75 },
+  outlet: { u: 0.97 },
 };
 
-function tickAt({ x, y }: Corner): string {
-  return pathOf([
-    { x: x - 2.5, y: y + 2.5 },
-    { x: x + 2.5, y: y - 2.5 },
-  ]);
-}
-
-function dotAt({ x, y }: Corner): string {
-  return `M${round(x - 1.5)} ${round(y)}a1.5 1.5 0 1 0 3 0a1.5 1.5 0 1 0 -3 0`;
-}
-
-function pathOf(corners: readonly Corner[]): string {
+export function pathOf(corners: readonly Corner[]): string {
   return corners.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('');
 }
 
-function round(value: number): number {
+export function round(value: number): number {
   return Number(value.toFixed(2));
 }

@@ -1,4 +1,5 @@
 import type { CutPanel } from '../../report/cut.ts';
+import { SaveRow } from '../takeOut/SaveRow.tsx';
 import { placePattern } from './flatPattern.ts';
 import styles from './PanelPicture.module.css';
 
@@ -39,6 +40,7 @@ export function PanelPicture({ panel, unit, scale }: Props) {
       <p className={styles.foot}>
         {sheet}, measures in {unit}
       </p>
+      <SaveRow id={`panel-${mark}`} caption={`${mark} ${name}`} picture />
     </figure>
   );
 }

@@ -4,6 +4,7 @@ import type {
   DrawingModel,
   DrawingShape,
   DrawingView,
+  PartId,
   ShapeRole,
   Spot,
 } from '../../report/drawing.ts';
@@ -59,8 +60,8 @@ const scales = [0.5, 0.8, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 2
 
 const behind: readonly ShapeRole[] = ['plenum', 'neck', 'fins', 'fanOpening'];
 /** The plan shows the bay alone; what stands before it is in the section. */
-const sectionOnly: readonly ShapeRole[] = ['fanFrame', 'neck'];
-const shown = new Set(['fan', 'neck', 'plenum', 'fins', 'bay', 'row', 'width', 'side', 'end']);
+const sectionOnly: readonly PartId[] = ['guard', 'filter', 'fan', 'neck'];
+const isShown = ({ prominence }: Dimension) => prominence === 'main';
 
 type Placed = (spot: Spot) => { readonly x: number; readonly y: number };
 
@@ -118,7 +119,7 @@ interface View {
 }
 
 function bayOnly(view: DrawingView): DrawingView {
-  const shapes = view.shapes.filter((shape) => !sectionOnly.includes(shape.role));
+  const shapes = view.shapes.filter((shape) => !sectionOnly.includes(shape.part));
   const left = Math.min(...shapes.map((shape) => shape.box.u_m));
   const cut = left - view.bounds.u_m;
   return { ...view, shapes, bounds: { ...view.bounds, u_m: left, width_m: view.bounds.width_m - cut } };
@@ -284,30 +285,28 @@ const isGap = (dimension: Dimension) => dimension.id === 'side' || dimension.id 
 
 function dimensionLines(shownView: View): ArtPath[] {
   const { view, name, placed } = shownView;
-  return view.dimensions
-    .filter((dimension) => shown.has(dimension.id))
-    .flatMap((dimension) => {
-      if (isGap(dimension)) return [leader(dimension, shownView)];
-      const { from, to, upright } = ruleOf(dimension, shownView);
-      const ends = [placed(dimension.from), placed(dimension.to)];
-      const slash = (at: Corner) =>
-        pathOf([
-          { x: at.x - 0.6, y: at.y + 0.6 },
-          { x: at.x + 0.6, y: at.y - 0.6 },
-        ]);
-      const past = dimension.side === 'right' || dimension.side === 'below' ? 0.8 : -0.8;
-      const extension = [from, to].map((at, i) =>
-        pathOf([ends[i] as Corner, upright ? { x: at.x + past, y: at.y } : { x: at.x, y: at.y + past }]),
-      );
-      return [
-        {
-          key: `${name}-${dimension.id}`,
-          kind: 'dimension',
-          d: [pathOf([from, to]), ...extension, slash(from), slash(to)].join(''),
-          width: null,
-        },
-      ];
-    });
+  return view.dimensions.filter(isShown).flatMap((dimension) => {
+    if (isGap(dimension)) return [leader(dimension, shownView)];
+    const { from, to, upright } = ruleOf(dimension, shownView);
+    const ends = [placed(dimension.from), placed(dimension.to)];
+    const slash = (at: Corner) =>
+      pathOf([
+        { x: at.x - 0.6, y: at.y + 0.6 },
+        { x: at.x + 0.6, y: at.y - 0.6 },
+      ]);
+    const past = dimension.side === 'right' || dimension.side === 'below' ? 0.8 : -0.8;
+    const extension = [from, to].map((at, i) =>
+      pathOf([ends[i] as Corner, upright ? { x: at.x + past, y: at.y } : { x: at.x, y: at.y + past }]),
+    );
+    return [
+      {
+        key: `${name}-${dimension.id}`,
+        kind: 'dimension',
+        d: [pathOf([from, to]), ...extension, slash(from), slash(to)].join(''),
+        width: null,
+      },
+    ];
+  });
 }
 
 /** A gap is too small for arrows of its own: a leader points at it from above the plan. */
@@ -339,59 +338,57 @@ function textWidth(text: string): number {
 
 function dimensionTexts(shownView: View): ArtText[] {
   const { view, name } = shownView;
-  return view.dimensions
-    .filter((dimension) => shown.has(dimension.id))
-    .map((dimension): ArtText => {
-      const key = `${name}-${dimension.id}`;
-      const text = `${dimension.label} ${dimension.text}`;
-      if (isGap(dimension)) {
-        const { knee } = leaderOf(dimension, shownView);
-        const side = dimension.id === 'side';
-        return {
-          key,
-          kind: 'measure',
-          x: round(knee.x + (side ? -1.5 : 1.5)),
-          y: round(knee.y + 0.7),
-          text,
-          anchor: side ? 'end' : 'start',
-          turned: false,
-        };
-      }
-      const { from, to, upright, length } = ruleOf(dimension, shownView);
-      const x = (from.x + to.x) / 2;
-      const y = (from.y + to.y) / 2;
-      if (!upright)
-        return {
-          key,
-          kind: 'measure',
-          x: round(x),
-          y: round(y + 2.6),
-          text: length < textWidth(text) ? dimension.text : text,
-          anchor: 'middle',
-          turned: false,
-        };
-      const words = length < textWidth(text) ? dimension.text : text;
-      const left = dimension.side === 'left';
-      if (!left && length < textWidth(words))
-        return {
-          key,
-          kind: 'measure',
-          x: round(x + 1.2),
-          y: round(y + 0.7),
-          text: words,
-          anchor: 'start',
-          turned: false,
-        };
+  return view.dimensions.filter(isShown).map((dimension): ArtText => {
+    const key = `${name}-${dimension.id}`;
+    const text = `${dimension.label} ${dimension.text}`;
+    if (isGap(dimension)) {
+      const { knee } = leaderOf(dimension, shownView);
+      const side = dimension.id === 'side';
       return {
         key,
         kind: 'measure',
-        x: round(left ? x - 1 : x + 2.4),
-        y: round(y),
-        text: words,
-        anchor: 'middle',
-        turned: true,
+        x: round(knee.x + (side ? -1.5 : 1.5)),
+        y: round(knee.y + 0.7),
+        text,
+        anchor: side ? 'end' : 'start',
+        turned: false,
       };
-    });
+    }
+    const { from, to, upright, length } = ruleOf(dimension, shownView);
+    const x = (from.x + to.x) / 2;
+    const y = (from.y + to.y) / 2;
+    if (!upright)
+      return {
+        key,
+        kind: 'measure',
+        x: round(x),
+        y: round(y + 2.6),
+        text: length < textWidth(text) ? dimension.text : text,
+        anchor: 'middle',
+        turned: false,
+      };
+    const words = length < textWidth(text) ? dimension.text : text;
+    const left = dimension.side === 'left';
+    if (!left && length < textWidth(words))
+      return {
+        key,
+        kind: 'measure',
+        x: round(x + 1.2),
+        y: round(y + 0.7),
+        text: words,
+        anchor: 'start',
+        turned: false,
+      };
+    return {
+      key,
+      kind: 'measure',
+      x: round(left ? x - 1 : x + 2.4),
+      y: round(y),
+      text: words,
+      anchor: 'middle',
+      turned: true,
+    };
+  });
 }
 
 /** Position numbers under the chips of the plan, where they stand far enough apart to be read. */
