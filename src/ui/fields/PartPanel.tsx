@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react';
 import { useDesign } from '../bench/DesignContext.ts';
 import { Disclosure } from '../kit/Disclosure.tsx';
 import { Field } from './Field.tsx';
+import { FigurePlace } from './FigurePlace.tsx';
 import { groupOf } from './groups.ts';
 import styles from './PartPanel.module.css';
 import { RemarkField } from './RemarkField.tsx';
@@ -11,13 +12,14 @@ const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.ts
 
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {
-  const { title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
+  const { part, title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
   const design = useDesign((state) => state.design);
   return (
     <section className={styles.panel} aria-labelledby="part-heading">
       <h2 id="part-heading" tabIndex={-1}>
         {title}
       </h2>
+      <FigurePlace part={part} />
       {fields.map(({ path, when }) => (
         <Field key={path} path={path} idle={when !== undefined && !when(design)} />
       ))}
