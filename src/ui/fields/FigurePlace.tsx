@@ -11,7 +11,7 @@ export function FigurePlace({ part }: { readonly part: PartId }) {
   return (
     <div className={styles.place}>
       <Suspense fallback={null}>
-        <PartFigure part={part} />
+        <PartFigure key={part} part={part} />
       </Suspense>
     </div>
   );

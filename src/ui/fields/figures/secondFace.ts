@@ -4,14 +4,18 @@ import type { Figure, FigureOf } from './figure.ts';
 /** One end of a chip with its terminal; the next sink lies below. */
 const chip = [rect('chip', 14, 34, 74, 22), brokenEdge(14, 30, 60)];
 
+const terminal = [
+  rect('terminal', 66, 30, 22, 4),
+  rect('terminal', 66, 56, 22, 4),
+  rect('terminal', 88, 30, 4, 30),
+];
+
 const tabs: Figure = {
   shows:
     'One end of a chip, cut through: a tab is soldered to the terminal, reaches out, and is bonded to the plate of the next sink; beside it the end of the chip with two tabs',
   shapes: [
     ...chip,
-    rect('terminal', 66, 30, 22, 4),
-    rect('terminal', 66, 56, 22, 4),
-    rect('terminal', 88, 30, 4, 30),
+    ...terminal,
     rect('solder', 66, 60, 26, 6),
     rect('metal', 60, 66, 128, 7),
     rect('bond', 140, 73, 48, 6),
@@ -67,13 +71,12 @@ const withoutTabs = (bonded: boolean): Figure => ({
     ? 'One end of a chip, cut through: its second face is bonded to the plate of the next sink'
     : 'One end of a chip, cut through: its second face touches nothing',
   shapes: [
+    ...(bonded ? [rect('bond', 14, 56, 78, 10)] : []),
     ...chip,
-    rect('terminal', 66, 30, 22, 4),
-    rect('terminal', 66, 56, 22, 4),
-    rect('terminal', 88, 30, 4, 30),
-    ...(bonded
-      ? [rect('bond', 14, 60, 78, 6), rect('metal', 14, 66, 190, 20)]
-      : [rect('metal', 14, 82, 190, 20)]),
+    ...terminal,
+    rect('metal', 14, bonded ? 66 : 82, 186, 20),
+    brokenEdge(14, bonded ? 62 : 78, bonded ? 90 : 106),
+    brokenEdge(200, bonded ? 62 : 78, bonded ? 90 : 106),
   ],
   air: [],
   measures: [

@@ -30,7 +30,10 @@ export function useFieldAtHand(figure: RefObject<Element | null>): AtHand {
       );
     const take = (part: Partial<AtHand>) => setAtHand((before) => renewed(before, part));
 
-    let last: string | null = null;
+    // The figure may come after the cursor.
+    const { activeElement } = document;
+    let last = activeElement !== null && panel.contains(activeElement) ? fieldPath(activeElement.id) : null;
+    take({ focused: last });
     on('focusin', ({ id }) => {
       const focused = fieldPath(id);
       last = focused ?? last;
