@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { chooseInList, field, withBrowser } from './bench.ts';
 
-const { openBench } = withBrowser();
+const { address, openBench, openPage } = withBrowser();
 
 const parts = [
   'Fan',
@@ -187,11 +187,23 @@ describe('the panel of a part', () => {
   });
 
   test('keeps room for its figure until that has come, so that nothing moves', async () => {
-    const page = await openBench();
+    const page = await openPage();
+    let send = () => {};
+    const sent = new Promise<void>((resolve) => {
+      send = resolve;
+    });
+    await page.route(/PartFigure/, async (route) => {
+      await sent;
+      await route.continue();
+    });
+    await page.goto(address);
     await chooseInList(page, 'Baffle');
-    const picture = await figure(page).boundingBox();
-    const place = await figure(page).locator('..').boundingBox();
-    expect(picture?.height).toBeCloseTo(place?.height ?? 0, 0);
+    const first = page.getByRole('checkbox', { name: 'Baffle fitted' });
+    const before = await first.boundingBox();
+    expect(await figure(page).count()).toBe(0);
+    send();
+    await figure(page).waitFor();
+    expect(await first.boundingBox()).toEqual(before);
   });
 
   test('stays off the printed sheet and inside the page at 400 % of a desktop', async () => {
