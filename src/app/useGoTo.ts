@@ -2,6 +2,7 @@ import { useCallback, useEffect, useRef } from 'react';
 import type { Path } from '../model/path.ts';
 import { useActions } from '../ui/bench/DesignContext.ts';
 import { fieldId } from '../ui/fields/fieldId.ts';
+import { focusInside } from '../ui/fields/focusInside.ts';
 import { partOf } from '../ui/fields/groups.ts';
 
 /** A table that is still loading gets so many frames to appear. */
@@ -27,11 +28,4 @@ export function useGoTo(): (path: Path) => void {
     },
     [selectPart],
   );
-}
-
-/** Focuses a control, unfolding what it lies in. */
-function focusInside(control: HTMLElement): void {
-  for (let fold = control.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
-    fold.open = true;
-  control.focus();
 }

@@ -3,6 +3,7 @@ import { useDesign } from '../bench/DesignContext.ts';
 import { Disclosure } from '../kit/Disclosure.tsx';
 import { ShelfBar } from '../shelf/lazy.ts';
 import { Field } from './Field.tsx';
+import { FigurePlace } from './FigurePlace.tsx';
 import { groupOf } from './groups.ts';
 import styles from './PartPanel.module.css';
 import { RemarkField } from './RemarkField.tsx';
@@ -13,13 +14,14 @@ const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.ts
 
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {
-  const { title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
+  const { part, title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
   const design = useDesign((state) => state.design);
   return (
     <section className={styles.panel} aria-labelledby="part-heading">
       <h2 id="part-heading" tabIndex={-1}>
         {title}
       </h2>
+      <FigurePlace part={part} />
       {fields.map(({ path, when }) => {
         const idle = when !== undefined && !when(design);
         const kind = shelfAt[path];
