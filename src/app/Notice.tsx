@@ -4,7 +4,7 @@ import { Glyph } from '../ui/kit/Glyph.tsx';
 import styles from './Notice.module.css';
 
 /** Why something was refused, or what was noted on opening a file. Floats, so that the page stays where it is. */
-export function Notice() {
+export function Notice({ onPlace }: { readonly onPlace: (place: HTMLElement | null) => void }) {
   const notice = useDesign((state) => state.notice);
   const keeping = useDesign((state) => state.keeping);
   const { dismissNotice, setKeeping } = useActions();
@@ -14,7 +14,7 @@ export function Notice() {
       ? 'This browser keeps nothing between visits here. Save the design as a file before you leave.'
       : null);
   return (
-    <div className={styles.place} role="status">
+    <div ref={onPlace} className={styles.place} role="status">
       {text !== null && (
         <p className={styles.notice}>
           {text}

@@ -1,4 +1,5 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { handOver, takeUp } from '../store/handOver.ts';
 import { keepLastDesign, restoreLastDesign } from '../store/persistence.ts';
 import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { AirKey } from '../ui/drawing/AirKey.tsx';
@@ -22,6 +23,7 @@ import { useSettled } from './useSettled.ts';
 
 // What need not be there with the first paint.
 const Details = lazy(async () => ({ default: (await import('./Details.tsx')).Details }));
+const Offline = lazy(async () => ({ default: (await import('./offline/Offline.tsx')).Offline }));
 const FileDialogs = lazy(async () => ({ default: (await import('./FileDialogs.tsx')).FileDialogs }));
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
@@ -40,12 +42,15 @@ export function Page() {
     () => <Details answer={settled} underLimits={underLimits} />,
     [settled, underLimits],
   );
+  const [notices, setNotices] = useState<HTMLElement | null>(null);
+  const store = useDesignStore();
+  const beforeReload = useCallback(async () => handOver(store), [store]);
   useKeeping();
   return (
     <>
       <Header files={files} />
       <main id="bench" className={styles.page} tabIndex={-1}>
-        <Notice />
+        <Notice onPlace={setNotices} />
         <div className={styles.bench}>
           <div className={styles.verdict}>
             <Verdict report={report} stale={problems.length > 0} />
@@ -79,6 +84,9 @@ export function Page() {
       <footer className={styles.footer}>
         Computed in this browser; nothing you type leaves it. A computation does not replace a test of the
         first box you build.
+        <Suspense fallback={null}>
+          <Offline beforeReload={beforeReload} notices={notices} />
+        </Suspense>
       </footer>
       <Announcer sentence={report.verdict.sentence} />
       <DropTarget onFile={(file) => void files.open(file)} />
@@ -89,11 +97,11 @@ export function Page() {
   );
 }
 
-/** Brings back the design of the last visit, then keeps the present one. */
+/** Brings back what this tab had before it reloaded, or else the design of the last visit; then keeps the present one. */
 function useKeeping() {
   const store = useDesignStore();
   useEffect(() => {
-    void restoreLastDesign(store);
+    if (!takeUp(store)) void restoreLastDesign(store);
     return keepLastDesign(store);
   }, [store]);
 }
