@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { offlineBuild } from './src/cli/offlineBuild.mjs';
 
 /** The built page may load from its own folder and nowhere else; nothing inline, nothing evaluated. */
 const policy = [
@@ -51,7 +52,7 @@ const recordsLater = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), contentPolicy, recordsLater],
+  plugins: [react(), contentPolicy, recordsLater, offlineBuild()],
   build: {
     // The first versions with light-dark(), so that the style sheets stay as written.
     target: ['chrome123', 'edge123', 'firefox120', 'safari17.5'],

@@ -32,5 +32,9 @@ export function DropTarget({ onFile }: { readonly onFile: (file: File) => void }
       window.removeEventListener('drop', drop);
     };
   }, []);
-  return over ? <div className={styles.target}>Drop the design file to open it</div> : null;
+  return over ? (
+    <div className={styles.target} role="status">
+      Drop the design file to open it
+    </div>
+  ) : null;
 }

@@ -27,6 +27,7 @@ import { useSettled } from './useSettled.ts';
 // What need not be there with the first paint.
 const Details = lazy(async () => ({ default: (await import('./Details.tsx')).Details }));
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
+const Offline = lazy(async () => ({ default: (await import('./offline/Offline.tsx')).Offline }));
 
 /** The bench: drawing, inputs of the chosen part, verdict; the questions below; the sheet for the printer. */
 export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
@@ -52,11 +53,12 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
     [settled, underLimits, underDrawing],
   );
   useKeeping(keeper);
+  const [notices, setNotices] = useState<HTMLElement | null>(null);
   return (
     <>
       <Header designs={designs} />
       <main id="bench" className={styles.page} tabIndex={-1}>
-        <Notice onSave={designs.save} />
+        <Notice onSave={designs.save} onPlace={setNotices} />
         <div className={styles.bench}>
           <div className={styles.verdict}>
             <Verdict report={report} stale={problems.length > 0} />
@@ -106,6 +108,9 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
       <footer className={styles.footer}>
         Computed in this browser; nothing you type leaves it. A computation does not replace a test of the
         first box you build.
+        <Suspense fallback={null}>
+          <Offline keep={designs.flush} notices={notices} />
+        </Suspense>
       </footer>
       <Announcer sentence={report.verdict.sentence} />
       <Suspense fallback={null}>

@@ -90,6 +90,8 @@ export function useDesigns(coming: Promise<Keeper>) {
     refused,
     shown,
     show: setShown,
+    /** @returns whether everything typed is kept by the browser now */
+    flush: async () => (await coming).flush(),
     keep: () => setPending(null),
     dismiss: () => setRefused(null),
     /** The last design that goes together: a file has to open again. */

@@ -1,15 +1,23 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from 'playwright';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { launchChromium } from './chromium.ts';
 
 const desktop = { viewport: { width: 1440, height: 900 } } as const;
 
+interface Kind {
+  readonly address?: string;
+  readonly serviceWorkers?: 'allow' | 'block';
+}
+
+/** What stands in for a service worker says so. */
+const blockedWorker = 'Service Worker registration blocked by Playwright';
+
 /**
  * One browser for the tests of a file, one context for each call; whatever a page complains of, or asks of anybody but
- * its own server, fails the test that opened it.
+ * its own server, fails the test that opened it. Every context is a first visit, on which a service worker would load
+ * the whole app once more and answer in place of what a test has put there: only its own tests let it.
  */
-export function withBrowser() {
-  const address = inject('address');
+export function withBrowser({ address = inject('address'), serviceWorkers = 'block' }: Kind = {}) {
   let browser: Browser;
   let troubles: string[] = [];
 
@@ -25,26 +33,24 @@ export function withBrowser() {
   afterAll(() => browser.close());
 
   /** A page that is not yet loaded, watched. */
-  const openPage = async (options: BrowserContextOptions = {}): Promise<Page> =>
-    newTab(await browser.newContext({ ...desktop, ...options }));
-
-  const newTab = async (context: BrowserContext): Promise<Page> => {
-    const page = await context.newPage();
-    page.setDefaultTimeout(8000);
-    page.on('pageerror', (error) => troubles.push(error.message));
-    page.on('console', (message) => {
-      if (['error', 'warning'].includes(message.type())) troubles.push(message.text());
+  const openPage = async (options: BrowserContextOptions = {}): Promise<Page> => {
+    const context = await browser.newContext({ ...desktop, serviceWorkers, ...options });
+    context.setDefaultTimeout(8000);
+    context.on('weberror', (fault) => troubles.push(fault.error().message));
+    context.on('console', (message) => {
+      if (['error', 'warning'].includes(message.type()) && message.text() !== blockedWorker)
+        troubles.push(message.text());
     });
-    page.on('request', (request) => {
+    context.on('request', (request) => {
       if (!request.url().startsWith(address) && !request.url().startsWith('blob:'))
         troubles.push(`asked ${request.url()}`);
     });
-    await page.addInitScript(() => {
+    await context.addInitScript(() => {
       document.addEventListener('securitypolicyviolation', (event) => {
         console.error(`blocked by the content policy: ${event.violatedDirective} ${event.blockedURI}`);
       });
     });
-    return page;
+    return context.newPage();
   };
 
   /** The built app, its charts drawn. */
@@ -56,7 +62,7 @@ export function withBrowser() {
   };
   /** The built app once more, in another tab of the same browser. */
   const openTab = async (beside: Page): Promise<Page> => {
-    const page = await newTab(beside.context());
+    const page = await beside.context().newPage();
     await page.goto(address);
     await expectDrawn(page);
     return page;

@@ -10,8 +10,9 @@ import { isDrawn } from '../../src/ui/fields/drawnParts.ts';
 import { figures } from '../../src/ui/fields/figures/figures.ts';
 import { pathsOf } from '../../src/ui/fields/figures/marks.ts';
 import { rowsOf } from '../../src/ui/fields/figures/rowsOf.ts';
-import { fieldGroups, groupOf, otherFanFields, partFields } from '../../src/ui/fields/groups.ts';
+import { fieldGroups, groupOf } from '../../src/ui/fields/groups.ts';
 import { PartPanel } from '../../src/ui/fields/PartPanel.tsx';
+import { otherFanFields, partFields } from '../../src/ui/fields/rowFields.ts';
 import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 
 const drawn = Object.keys(figures) as DrawnPart[];

@@ -17,7 +17,9 @@ const dashes: Readonly<Record<LineStyle, string>> = {
 export default function LinesChart({ chart }: { readonly chart: Chart }) {
   const low = chart.yTicks[0] ?? 0;
   const high = chart.yTicks.at(-1) ?? 1;
-  const leftFrom = 0.55 * (chart.xTicks.at(-1) ?? 1);
+  const end = chart.xTicks.at(-1) ?? 1;
+  const leftFrom = 0.55 * end;
+  const farUntil = 0.14 * end;
   return (
     <LineChart
       {...frame}
@@ -78,7 +80,7 @@ export default function LinesChart({ chart }: { readonly chart: Chart }) {
           fill={palette.ink}
           stroke={palette.paper}
           {...(label !== '' && {
-            label: <MarkLabel lines={[label]} used={false} leftwards={x > leftFrom} />,
+            label: <MarkLabel lines={[label]} used={false} leftwards={x > leftFrom} far={x < farUntil} />,
           })}
         />
       ))}

@@ -5,6 +5,8 @@ interface Props {
   readonly used: boolean;
   /** Left of the dot, where the right has no room. */
   readonly leftwards?: boolean;
+  /** Further off, where names of levels stand at the left of the chart. */
+  readonly far?: boolean;
   /** Bounds of the marked dot, handed in by the chart. */
   readonly viewBox?: {
     readonly x?: number;
@@ -15,7 +17,13 @@ interface Props {
 }
 
 /** Flow over pressure beside a meeting point, with a halo of paper so that no line runs through it. */
-export function MarkLabel({ lines, used, leftwards = false, viewBox: { x = 0, y = 0 } = {} }: Props) {
+export function MarkLabel({
+  lines,
+  used,
+  leftwards = false,
+  far = false,
+  viewBox: { x = 0, y = 0 } = {},
+}: Props) {
   return (
     <text
       x={x}
@@ -29,7 +37,7 @@ export function MarkLabel({ lines, used, leftwards = false, viewBox: { x = 0, y 
       fontWeight={used ? 650 : 400}
     >
       {lines.map((line, i) => (
-        <tspan key={line} x={x} dx={leftwards ? -2 : 18} dy={i === 0 ? (leftwards ? -8 : 2) : 16}>
+        <tspan key={line} x={x} dx={leftwards ? -2 : far ? 34 : 18} dy={i === 0 ? (leftwards ? -8 : 2) : 16}>
           {line}
         </tspan>
       ))}

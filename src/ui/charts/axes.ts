@@ -27,9 +27,16 @@ export function upright(ticks: readonly number[], unit: string) {
   } as const;
 }
 
-/** Name of a line across the chart. */
+/** Name of a line across the chart, with a halo of paper so that no curve runs through it. */
 export function levelLabel(value: string, position: 'insideTopLeft' | 'insideBottomLeft') {
-  return { value, position, ...tick } as const;
+  return {
+    value,
+    position,
+    ...tick,
+    stroke: palette.paper,
+    strokeWidth: 4,
+    paintOrder: 'stroke',
+  } as const;
 }
 
 /** What a pointer reads, on the page's own paper. */

@@ -1,7 +1,7 @@
 import type { PartId } from '../../report/drawing.ts';
 
 /** Parts that have no measures to mistake for one another: words do. */
-const plain = ['load', 'room', 'filter', 'extras', 'limits'] as const;
+const plain = ['load', 'room', 'filter', 'extras', 'limits', 'cutting'] as const;
 
 export type DrawnPart = Exclude<PartId, (typeof plain)[number]>;
 

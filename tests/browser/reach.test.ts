@@ -1,0 +1,158 @@
+import type { Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
+import { smallTargets, unseenFocus } from './controls.ts';
+import { views } from './views.ts';
+
+const { openBench } = withBrowser();
+
+/** 1280 px at 400 %: WCAG 2.2, success criterion 1.4.10. */
+const enlarged = { viewport: { width: 320, height: 256 } } as const;
+
+/** What makes the page wider than the window; what scrolls in a box of its own does not. */
+function tooWide(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const edge = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= edge) return [];
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (element) => element.getBoundingClientRect().right > edge + 0.5,
+    );
+    return [
+      `${document.documentElement.scrollWidth} px`,
+      ...wide.map((each) => each.outerHTML.slice(0, 120)),
+    ];
+  });
+}
+
+test('at 400 % nothing has to be scrolled sideways in any view', { timeout: 240_000 }, async () => {
+  const page = await openBench(enlarged);
+  const wide: Record<string, string[]> = {};
+  for await (const { name } of views(page)) {
+    const found = await tooWide(page);
+    if (found.length > 0) wide[name] = found.slice(0, 6);
+  }
+  expect(wide).toEqual({});
+});
+
+test('everything to be pressed is 24 px large or has that room around it, in any view', {
+  timeout: 240_000,
+}, async () => {
+  for (const viewport of [
+    { width: 1440, height: 900 },
+    { width: 390, height: 844 },
+  ]) {
+    const page = await openBench({ viewport });
+    const small = new Map<string, string>();
+    let most = 0;
+    for await (const { name } of views(page)) {
+      const found = await smallTargets(page);
+      most = Math.max(most, found.all);
+      for (const each of found.small) small.set(each, name);
+    }
+    expect([...small], `${viewport.width} px`).toEqual([]);
+    expect(most).toBeGreaterThan(80);
+  }
+});
+
+describe('the focus', () => {
+  test('shows on every stop of the Tab key in any view', { timeout: 240_000 }, async () => {
+    const page = await openBench();
+    const unseen = new Map<string, string>();
+    let most = 0;
+    for await (const { name } of views(page)) {
+      await page.keyboard.press('Tab');
+      const found = await unseenFocus(page);
+      most = Math.max(most, found.all);
+      for (const each of found.unseen) unseen.set(each, name);
+    }
+    expect([...unseen]).toEqual([]);
+    expect(most).toBeGreaterThan(60);
+  });
+
+  test('goes from the first stop to the last and is nowhere caught', async () => {
+    const page = await openBench();
+    const place = () =>
+      page.evaluate(() => {
+        const all = [...document.querySelectorAll('*')];
+        return document.activeElement === document.body
+          ? -1
+          : all.indexOf(document.activeElement ?? document.body);
+      });
+    const stops: number[] = [];
+    for (let press = 0; press < 400; press++) {
+      await page.keyboard.press('Tab');
+      const at = await place();
+      if (stops.length > 0 && (at === -1 || at === stops[0])) break;
+      stops.push(at);
+    }
+    expect(new Set(stops).size).toBe(stops.length);
+    expect(stops.length).toBeGreaterThan(40);
+    expect(stops.length).toBeLessThan(400);
+  });
+});
+
+test('who wants no motion gets none', async () => {
+  const page = await openBench({ reducedMotion: 'reduce' });
+  /** Different pictures of all curves and bars in the frames after a change. */
+  await page.evaluate(() => {
+    const pictures = new Set<string>();
+    const take = () => {
+      pictures.add(
+        [...document.querySelectorAll('main svg path')].map((path) => path.getAttribute('d')).join(),
+      );
+      document.documentElement.dataset.pictures = String(pictures.size);
+      document.documentElement.dataset.moving = String(
+        Math.max(Number(document.documentElement.dataset.moving ?? 0), document.getAnimations().length),
+      );
+      requestAnimationFrame(take);
+    };
+    take();
+  });
+  await chooseExample(page, 'One resistor, two sinks');
+  await expectDrawn(page);
+  await page.waitForTimeout(2500);
+  const { pictures, moving } = await page.evaluate(() => ({ ...document.documentElement.dataset }));
+  // One for the drawing, one for each chart: a chart that moved would give one for each frame.
+  expect(Number(pictures)).toBeGreaterThan(1);
+  expect(Number(pictures)).toBeLessThan(15);
+  expect(moving).toBe('0');
+  await page.getByRole('link', { name: 'Skip to the drawing' }).focus();
+  const scrolling = await page.evaluate(
+    () =>
+      [...document.querySelectorAll('*')].filter((each) => getComputedStyle(each).scrollBehavior === 'smooth')
+        .length,
+  );
+  expect(scrolling).toBe(0);
+});
+
+test('ten keys typed fast are told aloud at most once', async () => {
+  const page = await openBench();
+  // What is told on opening has been told.
+  await page
+    .getByRole('status')
+    .filter({ hasText: (await verdict(page).textContent()) ?? '' })
+    .waitFor({ state: 'attached' });
+  await page.evaluate(() => {
+    const told: string[] = [];
+    const regions =
+      '[role="status"], [role="alert"], [role="log"], output, [aria-live]:not([aria-live="off"])';
+    new MutationObserver((changes) => {
+      const touched = new Set(
+        changes.map(({ target }) =>
+          (target instanceof Element ? target : target.parentElement)?.closest(regions),
+        ),
+      );
+      for (const region of touched) if (region?.textContent) told.push(region.textContent);
+      document.documentElement.dataset.told = JSON.stringify(told);
+    }).observe(document.body, { subtree: true, childList: true, characterData: true });
+  });
+  const clearance = field(page, 'Side clearance');
+  const before = await verdict(page).textContent();
+  await clearance.focus();
+  await clearance.selectText();
+  await page.keyboard.type('0.00012 in', { delay: 40 });
+  await expect.poll(() => verdict(page).textContent()).not.toBe(before);
+  await page.waitForTimeout(2500);
+  const told = JSON.parse((await page.locator('html').getAttribute('data-told')) ?? '[]') as string[];
+  expect(told).toEqual([await verdict(page).textContent()]);
+});

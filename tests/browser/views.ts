@@ -1,0 +1,96 @@
+import type { Page } from 'playwright';
+import { expect } from 'vitest';
+import { chooseInList, expectDrawn, field } from './bench.ts';
+
+export interface View {
+  readonly name: string;
+  /** What to look at: the whole page, or what has changed since the view before. */
+  readonly within: string;
+}
+
+const partPanel = 'section:has(> #part-heading)';
+
+/**
+ * Brings a page into every state that a visitor can see, one after the other: parts, folds and file dialogs are found
+ * in the page itself, so that a new one is looked at without being named here.
+ */
+export async function* views(page: Page): AsyncGenerator<View> {
+  yield { name: 'as opened', within: 'html' };
+  for (const part of await partsOf(page)) {
+    await chooseInList(page, part);
+    // The tables of a part come a moment later.
+    await page.waitForLoadState('networkidle');
+    yield { name: part, within: partPanel };
+  }
+  await unfold(page);
+  yield { name: 'everything unfolded', within: 'html' };
+
+  await chooseInList(page, 'Fan');
+  await field(page, 'Fan supply').fill('nonsense');
+  await field(page, 'Point 2, flow').fill('abc');
+  await page.getByText('Last good answer.').waitFor();
+  await chooseInList(page, 'Baffle');
+  await field(page, 'Side clearance').fill('');
+  await field(page, 'Slot width').fill('90 mm');
+  yield { name: 'values wrong, the last good answer', within: 'html' };
+
+  await openFile(page, '{"format": "recipe"}');
+  yield { name: 'a file refused', within: 'dialog' };
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+  await page.getByRole('combobox', { name: 'Open an example' }).selectOption({ label: 'New design' });
+  await page.getByRole('dialog').waitFor();
+  yield { name: 'a design about to be replaced', within: 'dialog' };
+  await page.getByRole('dialog').getByRole('button', { name: 'Replace', exact: true }).click();
+  await expectDrawn(page);
+  yield { name: 'a new design', within: partPanel };
+
+  await chooseInList(page, 'Room');
+  await field(page, 'Room temperature').fill('78 °C');
+  await expect.poll(() => page.getByRole('main').textContent()).toContain('Does not hold');
+  yield { name: 'a box that does not hold', within: 'html' };
+
+  await page.dispatchEvent('main', 'dragover', {
+    dataTransfer: await page.evaluateHandle(() => {
+      const carried = new DataTransfer();
+      carried.items.add(new File(['{}'], 'box.json', { type: 'application/json' }));
+      return carried;
+    }),
+  });
+  await page.getByText('Drop the design file to open it').waitFor();
+  yield { name: 'a file above the page', within: 'html' };
+}
+
+export async function partsOf(page: Page): Promise<string[]> {
+  const labels = page.getByRole('group', { name: 'Part to edit' }).locator('label');
+  return labels.evaluateAll((found) =>
+    found.map((label) =>
+      [...label.childNodes]
+        .filter((node) => node.nodeType === Node.TEXT_NODE)
+        .map((node) => node.textContent)
+        .join(''),
+    ),
+  );
+}
+
+export async function unfold(page: Page): Promise<void> {
+  // What is folded may hold folds that are made only then.
+  await expect
+    .poll(() =>
+      page.evaluate(() => {
+        const closed = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
+        for (const details of closed) details.open = true;
+        return closed.length;
+      }),
+    )
+    .toBe(0);
+}
+
+async function openFile(page: Page, text: string): Promise<void> {
+  await page.getByLabel('Design file').setInputFiles({
+    name: 'not-good.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  await page.getByRole('dialog').waitFor();
+}
