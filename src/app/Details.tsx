@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
+import { designChecksum } from '../io/designChecksum.ts';
 import { buildReport } from '../report/buildReport.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
@@ -14,7 +15,10 @@ interface Props {
 
 /** What stands below the fold, and the sheet for the printer: the whole report, loaded after the first paint. */
 export function Details({ answer: { design, outcome, prefs }, underLimits }: Props) {
-  const report = useMemo(() => buildReport(design, outcome, prefs), [design, outcome, prefs]);
+  const report = useMemo(
+    () => buildReport(design, outcome, { ...prefs, checksum: designChecksum(design) }),
+    [design, outcome, prefs],
+  );
   return (
     <>
       {underLimits && createPortal(<WillItHoldMore report={report} />, underLimits)}

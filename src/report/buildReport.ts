@@ -73,7 +73,15 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
       noteRows(stopped.notes, system).filter(({ text }) => !notes.some((note) => note.text === text)),
       system,
     ),
-    derating: solved ? deratingReport(design, input, system, swingsOf(input, outcome, stop.outcome)) : null,
+    derating: solved
+      ? deratingReport(
+          design,
+          input,
+          system,
+          swingsOf(input, outcome, stop.outcome),
+          stop.running?.total_W ?? null,
+        )
+      : null,
     drift: solved ? driftReport(design, driftOf(input), system) : null,
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
     cautions: cautions(design, outcome, system),

@@ -9,7 +9,7 @@ import { amount, unitOf } from './format.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
 import type {
   FanStopReport,
-  Figure,
+  LabelFigure,
   NoteRow,
   RatingRow,
   TimeRow,
@@ -39,7 +39,7 @@ export function fanStopReport(
   return {
     sentence: sentenceOf(study, stopped, system),
     label: labelOf(study, act, system),
-    figures: figuresOf(ratings, timeline !== null, act),
+    figures: figuresOf(ratings, timeline !== null, first, act),
     ratings,
     stopped,
     notes,
@@ -134,10 +134,21 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
   return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
 }
 
-function figuresOf(ratings: readonly RatingRow[], isTimed: boolean, act: string | null): Figure[] {
+function figuresOf(
+  ratings: readonly RatingRow[],
+  isTimed: boolean,
+  first: { readonly key: LimitKey } | null,
+  act: string | null,
+): LabelFigure[] {
+  const passed = first ? `then past ${inWords(first.key)}` : 'every limit holds for good';
   return [
-    ...ratings.map(({ key, label, total }) => ({ key, label: `rated ${label}`, value: total })),
-    ...(isTimed ? [{ key: 'act', label: 'to act if it stops', value: act ?? 'no hurry' }] : []),
+    ...ratings.map(({ key, label, total, each, boundBy }) => ({
+      key,
+      label: `rated ${label}`,
+      value: total,
+      note: each === '–' ? '' : `${each} each; bounded by: ${boundBy}`,
+    })),
+    ...(isTimed ? [{ key: 'act', label: 'to act if it stops', value: act ?? 'no hurry', note: passed }] : []),
   ];
 }
 

@@ -12,6 +12,8 @@ export interface ReportPrefs {
   readonly system: UnitSystem;
   /** Day that the sheet carries, as the caller wants it printed; the report itself knows no clock. */
   readonly date?: string;
+  /** Of the design's file; the report itself knows no files. */
+  readonly checksum?: string;
   /** Something typed is not right, so this is the last answer that went together. */
   readonly stale?: boolean;
 }
@@ -65,6 +67,8 @@ export interface TitleBlock {
   readonly revision: string;
   readonly remark: string;
   readonly date: string;
+  /** Tells this state of the design from any other: the same as of its file. Empty where the caller gave none. */
+  readonly checksum: string;
   /** Words that mark an example of ours, empty for a real design. */
   readonly invented: string;
   /** Words that warn of an answer older than what stands in the fields, empty for one that is not. */
@@ -120,6 +124,8 @@ export interface SourcedLimitRow extends LimitRow {
 
 export interface Ratings {
   readonly sentence: string;
+  /** In which room and with what to spare the ratings hold, where the watts stand beside it. */
+  readonly basis: string;
   /** Load may be multiplied by this and still keep the spare wanted. */
   readonly factor: number;
   readonly total: string;
@@ -310,13 +316,19 @@ export interface TimeRow {
   readonly cells: readonly string[];
 }
 
+/** A figure that a maker puts on the box. */
+export interface LabelFigure extends Figure {
+  /** What it is per part and what bounds it; empty where nothing is to be said. */
+  readonly note: string;
+}
+
 /** What happens when the fans stop, and what the box may carry without them. */
 export interface FanStopReport {
   readonly sentence: string;
   /** For a label: both ratings and the time to act, in one sentence. */
   readonly label: string;
-  /** The same as figures of a sheet. */
-  readonly figures: readonly Figure[];
+  /** The same as figures, what bounds each of them below it. */
+  readonly figures: readonly LabelFigure[];
   readonly ratings: readonly RatingRow[];
   readonly stopped: VerdictReport;
   /** What limits trust in the answer without fans, beyond what is said of the running box. */
@@ -385,6 +397,8 @@ export interface Caution {
 export interface InputRow {
   readonly label: string;
   readonly value: string;
+  /** Drawn with its measures or listed among the limits, so that a page with both need not say it again. */
+  readonly elsewhere: boolean;
 }
 
 export interface InputGroup {
