@@ -57,7 +57,13 @@ export default defineConfig({
     target: ['chrome123', 'edge123', 'firefox120', 'safari17.5'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { output: { comments: false } },
+    rolldownOptions: {
+      output: {
+        comments: false,
+        // What the first paint needs is one file, whichever later parts share of it.
+        codeSplitting: { groups: [{ name: 'first', test: /src[\\/]main\.tsx$/ }] },
+      },
+    },
   },
   test: {
     projects: [

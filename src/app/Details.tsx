@@ -4,6 +4,7 @@ import { designChecksum } from '../io/designChecksum.ts';
 import { buildReport } from '../report/buildReport.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
+import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
 import type { Answer } from './useAnswer.ts';
 
@@ -24,6 +25,7 @@ export function Details({ answer: { design, outcome, prefs }, underLimits }: Pro
       {underLimits && createPortal(<WillItHoldMore report={report} />, underLimits)}
       <Questions report={report} />
       <Sheet report={report} />
+      <PrintDialog />
     </>
   );
 }

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../model/say.ts';
 import { useActions, useDesign, useField } from '../ui/bench/DesignContext.ts';
 import { Button } from '../ui/kit/Button.tsx';
 import { Select } from '../ui/kit/Select.tsx';
+import { askWhatToPrint } from '../ui/sheet/askWhatToPrint.ts';
 import styles from './Header.module.css';
 import type { DesignFiles } from './useDesignFiles.ts';
 
@@ -51,7 +52,7 @@ export function Header({ files }: { readonly files: DesignFiles }) {
         />
         <Button onClick={files.save}>Save</Button>
         <Units />
-        <Button onClick={() => window.print()}>Print</Button>
+        <Button onClick={askWhatToPrint}>Print…</Button>
       </div>
     </header>
   );

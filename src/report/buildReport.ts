@@ -16,6 +16,7 @@ import { buildHeadline } from './buildHeadline.ts';
 import { cautions } from './cautions.ts';
 import { deratingReport } from './deratingReport.ts';
 import { driftReport } from './driftReport.ts';
+import { everyInput } from './everyInput.ts';
 import { fanStopReport } from './fanStopReport.ts';
 import { heatReport } from './heatReport.ts';
 import { inputGroups } from './inputGroups.ts';
@@ -86,8 +87,9 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
     cautions: cautions(design, outcome, system),
     inputs: inputGroups(design, system),
+    everyInput: everyInput(design, system),
     computed: solved ? computedWords(solved, used.length) : '',
-    methods: methodRows(used, bibliography, system),
+    methods: methodRows(used, bibliography, standing(running, stopped), system),
     sources: bibliography.rows,
     assumptions: assumptionRows(used, used.length > 0 ? modelAssumptions : []),
   };
@@ -98,6 +100,12 @@ function lowerPoint(input: SystemInput, { air }: Solved): Solved | null {
   if (air.intersections.filter(({ stable }) => stable).length < 2) return null;
   const lower = solveSystem(input, leastFlow);
   return lower.ok ? lower : null;
+}
+
+/** With the fans running; of methods that count only without them, so. */
+function standing(running: Trust, stopped: Trust): Trust['stands'] {
+  const judged = new Set(running.stands.map(({ card }) => card));
+  return [...running.stands, ...stopped.stands.filter(({ card }) => !judged.has(card))];
 }
 
 /** Methods behind this answer, with the fans running and without, in the order of the way. */

@@ -18,7 +18,7 @@ import type {
 } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
-import { counted, listed, roundTicks, temperature, watts } from './words.ts';
+import { counted, listed, roundTicks, temperature, times, watts } from './words.ts';
 
 export function fanStopReport(
   design: Design,
@@ -39,6 +39,7 @@ export function fanStopReport(
   return {
     sentence: sentenceOf(study, stopped, system),
     label: labelOf(study, act, system),
+    basis: study.running || study.stopped ? basisOf(design, system) : '',
     figures: figuresOf(ratings, timeline !== null, first, act),
     ratings,
     stopped,
@@ -132,6 +133,10 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
       ? ' After a stop of the fan nothing need be done.'
       : ` After a stop of the fan at the present load: ${act} to act.`;
   return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
+}
+
+function basisOf({ room, limits }: Design, system: UnitSystem): string {
+  return `The ratings hold in a room of up to ${temperature(room.T_K, system)}, with ${times(limits.spareFactor)} spare on every temperature rise.`;
 }
 
 function figuresOf(

@@ -26,7 +26,6 @@ export function ratings(
   const boundBy = limitLabels[rated.boundBy].toLowerCase();
   return {
     sentence: `With its fan running, in a room of up to ${room}, this box may carry ${total} in all, ${each}, with ${spare} spare on every temperature rise; the ${boundBy} bounds it.`,
-    basis: `The ratings hold in a room of up to ${room}, with ${spare} spare on every temperature rise.`,
     factor: rated.factor,
     total,
     each,

@@ -256,12 +256,17 @@ export function inputsTable({ inputs }: Report): TextTable {
   );
 }
 
+/** Every field of the design, a table a part. */
+export function everyInputTables({ everyInput }: Report): TextTable[] {
+  return everyInput.map(({ id, title, heads, rows }) => table(`every-${id}`, title, heads, rows));
+}
+
 export function methodsTable({ methods }: Report): TextTable {
   return table(
     'methods',
     'Methods used',
-    ['Method', 'Equation', 'Source', 'Range', 'Scatter (1σ)'],
-    methods.map((r) => [r.title, r.equation, `${r.source} [${r.footnote}]`, r.range, r.scatter]),
+    ['Method', 'Equation', 'Source', 'Range', 'Here', 'Scatter (1σ)'],
+    methods.map((r) => [r.title, r.equation, `${r.source} [${r.footnote}]`, r.range, r.here, r.scatter]),
   );
 }
 

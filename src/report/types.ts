@@ -4,6 +4,7 @@ import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
+import type { InputSheet } from './everyInput.ts';
 import type { LineChart } from './lineChart.ts';
 
 export type { UnitSystem };
@@ -48,6 +49,8 @@ export interface Report extends Headline {
   readonly pulse: PulseReport | null;
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
+  /** Every field of the design, for a page of its own. */
+  readonly everyInput: readonly InputSheet[];
   /** How the answer came about and how well its balances close, in a sentence. */
   readonly computed: string;
   readonly methods: readonly MethodRow[];
@@ -124,8 +127,6 @@ export interface SourcedLimitRow extends LimitRow {
 
 export interface Ratings {
   readonly sentence: string;
-  /** In which room and with what to spare the ratings hold, where the watts stand beside it. */
-  readonly basis: string;
   /** Load may be multiplied by this and still keep the spare wanted. */
   readonly factor: number;
   readonly total: string;
@@ -327,6 +328,8 @@ export interface FanStopReport {
   readonly sentence: string;
   /** For a label: both ratings and the time to act, in one sentence. */
   readonly label: string;
+  /** In which room and with what to spare the ratings hold, where the watts stand beside it; empty without ratings. */
+  readonly basis: string;
   /** The same as figures, what bounds each of them below it. */
   readonly figures: readonly LabelFigure[];
   readonly ratings: readonly RatingRow[];
@@ -416,6 +419,8 @@ export interface MethodRow {
   /** Number in `sources`. */
   readonly footnote: number;
   readonly range: string;
+  /** Where this design stands in that range; a dash where it is not judged. */
+  readonly here: string;
   readonly scatter: string;
 }
 

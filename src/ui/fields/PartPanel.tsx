@@ -9,6 +9,8 @@ import { RemarkField } from './RemarkField.tsx';
 // Tables come after the first paint: most parts have none.
 const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.tsx')).ListEditors }));
 
+const ChecksumLine = lazy(async () => ({ default: (await import('./ChecksumLine.tsx')).ChecksumLine }));
+
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {
   const { title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
@@ -32,6 +34,9 @@ export function PartPanel() {
           <Field path="revision" />
           <RemarkField path="remark" />
           <Field path="invented" />
+          <Suspense fallback={null}>
+            <ChecksumLine />
+          </Suspense>
         </Disclosure>
       </div>
     </section>

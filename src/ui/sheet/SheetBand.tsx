@@ -2,7 +2,7 @@ import type { Report } from '../../report/types.ts';
 
 /** Read first and second: the verdict from across the room, then what may stand on the label. */
 export function SheetBand({ report }: { readonly report: Report }) {
-  const { title, verdict, ratings, fanStop } = report;
+  const { title, verdict, fanStop } = report;
   return (
     <header className={`sheet-head ${verdict.state}`}>
       <div className="sheet-name">
@@ -24,7 +24,7 @@ export function SheetBand({ report }: { readonly report: Report }) {
         ))}
       </dl>
       <p className="sheet-says">{verdict.sentence}</p>
-      <p className="sheet-says">{ratings?.basis ?? verdict.reasons.join(' ')}</p>
+      <p className="sheet-says">{verdict.state === 'noAnswer' ? verdict.reasons.join(' ') : fanStop.basis}</p>
     </header>
   );
 }

@@ -1,4 +1,4 @@
-import type { LineChart, LineStyle } from '../../report/lineChart.ts';
+import type { LineChart, LinePoint, LineStyle } from '../../report/lineChart.ts';
 import { type Area, areaOf, placeText, type Words } from './placeText.ts';
 import { dotArea, framed, type PlotFrame, type Point, polyline } from './plotFrame.ts';
 
@@ -20,14 +20,7 @@ export function plotLines(chart: LineChart, width: number, height: number): Line
     label,
     style,
     // A gap, where there is no answer, parts the line.
-    pieces: points.reduce<Point[][]>(
-      (pieces, { x, y }) => {
-        if (y === null) return [...pieces, []];
-        pieces.at(-1)?.push({ x: placeX(x), y: placeY(y) });
-        return pieces;
-      },
-      [[]],
-    ),
+    pieces: unbroken(points).map((piece) => piece.map(({ x, y }) => ({ x: placeX(x), y: placeY(y) }))),
   }));
   const marks = chart.marks.map(({ label, x, y }) => ({ label, x: placeX(x), y: placeY(y) }));
   const taken: Area[] = [...marks.map(dotArea), ...lines.flatMap(({ pieces }) => pieces.flatMap(covered))];
@@ -42,6 +35,15 @@ export function plotLines(chart: LineChart, width: number, height: number): Line
     marks: marks.map(({ label, x, y }) => ({ x, y, words: put(around([label], { x, y })) })),
     names: lines.flatMap(({ label, pieces }) => put(along([label], pieces.flat())) ?? []),
   };
+}
+
+function unbroken(points: readonly LinePoint[]): Point[][] {
+  const pieces: Point[][] = [[]];
+  for (const { x, y } of points) {
+    if (y === null) pieces.push([]);
+    else pieces.at(-1)?.push({ x, y });
+  }
+  return pieces;
 }
 
 const steps = 8;
