@@ -33,11 +33,12 @@ export function Sheet({ report }: { readonly report: Report }) {
   const prepare = useEffectEvent(() => {
     const measured = new Map([...galleys.current].map(([id, galley]) => [id, layOut(galley)]));
     flushSync(() => setLaid(measured));
+    page.current?.style.removeProperty('zoom');
     for (const each of sheetSizes) {
       flushSync(() => setSize(each));
       if (page.current && roomOnPage(page.current) >= 1) return;
     }
-    if (page.current) shrink(page.current, roomOnPage(page.current));
+    if (page.current) shrink(page.current, roomOnPage);
   });
   useEffect(() => {
     window.addEventListener('beforeprint', prepare);

@@ -1,9 +1,14 @@
 import type { Report } from '../../report/types.ts';
-import { most } from './measures.ts';
 
 const heads = ['Limit', 'Where', '>Value', '>Limit', '>Margin', '>Load up to', 'Verdict', '>Source'];
 
-export function SheetLimits({ report: { limits, notes } }: { readonly report: Report }) {
+interface Props {
+  readonly report: Report;
+  /** How many notes there is room for. */
+  readonly notes: number;
+}
+
+export function SheetLimits({ report: { limits, notes }, notes: most }: Props) {
   return (
     <section className="sheet-limits">
       <h2>Limits, most urgent first</h2>
@@ -37,13 +42,13 @@ export function SheetLimits({ report: { limits, notes } }: { readonly report: Re
       </table>
       {notes.length > 0 && (
         <ul>
-          {notes.slice(0, most.notes).map((note) => (
+          {notes.slice(0, most).map((note) => (
             <li key={note.text}>
               <b>{note.severityWord}:</b> {note.text}
             </li>
           ))}
-          {notes.length > most.notes && (
-            <li>{notes.length - most.notes} more notes stand on the screen and in the report.</li>
+          {notes.length > most && (
+            <li>{notes.length - most} more notes stand on the pages of tables and on the screen.</li>
           )}
         </ul>
       )}

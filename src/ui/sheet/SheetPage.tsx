@@ -38,9 +38,9 @@ export function SheetPage({ report, size = sheetSizes[0] as SheetSize, pages = 1
       </figure>
       <div className="sheet-body">
         <div>
-          <SheetLimits report={report} />
+          <SheetLimits report={report} notes={size.notes} />
           <SheetCharts report={report} height={size.plot} />
-          <SheetInputs report={report} />
+          <SheetInputs report={report} parts={size.parts} />
         </div>
         <div>
           <SheetLadder report={report} height={size.plot} />

@@ -9,10 +9,15 @@ interface Props {
   readonly widths?: readonly (number | undefined)[];
 }
 
+/** Letters up to which a cell is not broken into lines. */
+const shortest = 16;
+
 /** A table or a piece of one, its heads above it again. */
 export function SheetTable({ table: { caption, columns, rows }, from, to, widths = [] }: Props) {
   const fixed = widths.length === columns.length;
-  const className = (i: number) => (columns[i]?.align === 'end' ? 'number' : undefined);
+  const isShort = columns.map((_, i) => rows.every((cells) => (cells[i] ?? '').length <= shortest));
+  const className = (i: number) =>
+    [columns[i]?.align === 'end' ? 'number' : '', isShort[i] ? 'short' : ''].join(' ').trim() || undefined;
   const shown = rows.slice(from, to).map((cells, i) => ({ number: from + i, cells }));
   const sum = widths.reduce<number>((all, width = 0) => all + width, 0);
   return (

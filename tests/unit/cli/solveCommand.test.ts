@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { solveCommand } from '../../../src/cli/solveCommand.ts';
+import { designChecksum } from '../../../src/io/designChecksum.ts';
 import { serialiseDesign } from '../../../src/io/designFile.ts';
 import type { Design } from '../../../src/model/design.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
@@ -43,6 +44,13 @@ describe('npm run solve', () => {
     const dead = await run(['box.json'], { 'box.json': serialiseDesign(still) });
     expect(dead.code).toBe(1);
     expect(dead.out).not.toBe('');
+  });
+
+  test('prints the checksum that the sheet of the same design carries', async () => {
+    const { out } = await run(['box.json'], { 'box.json': serialiseDesign(eight) });
+    expect(out).toContain(`Checksum ${designChecksum(eight)},`);
+    const turned = await run(['box.json'], { 'box.json': JSON.stringify(eight) });
+    expect(turned.out).toContain(designChecksum(eight));
   });
 
   test('prints JSON for programs', async () => {
