@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
-import { designChecksum } from '../io/designChecksum.ts';
+import { designChecksum } from '../model/designChecksum.ts';
 import { buildReport } from '../report/buildReport.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';

@@ -1,6 +1,7 @@
-import { designFileName, serialiseDesign } from '../io/designFile.ts';
+import { designFileName } from '../io/designFile.ts';
 import type { Design } from '../model/design.ts';
 import { largestDesignFile_B, tooLarge } from '../model/designText.ts';
+import { serialiseDesign } from '../model/serialiseDesign.ts';
 
 /** Hands the design to the reader as a file. */
 export function saveDesign(design: Design): void {

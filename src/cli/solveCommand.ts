@@ -1,5 +1,5 @@
 import { solveSystem } from '../core/system/solveSystem.ts';
-import { designChecksum } from '../io/designChecksum.ts';
+import { designChecksum } from '../model/designChecksum.ts';
 import { largestDesignFile_B, parseDesignText, tooLarge } from '../model/designText.ts';
 import type { UnitSystem } from '../model/say.ts';
 import { toCore } from '../model/toCore.ts';

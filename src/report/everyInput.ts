@@ -3,15 +3,7 @@ import { type Field, fields } from '../model/fields.ts';
 import { labelOfOption } from '../model/options.ts';
 import { getAt } from '../model/path.ts';
 import { quantity } from './format.ts';
-import type { UnitSystem } from './types.ts';
-
-/** Inputs of one part as a table: the first column names them, the others hold their values. */
-export interface InputSheet {
-  readonly id: string;
-  readonly title: string;
-  readonly heads: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
+import type { InputSheet, UnitSystem } from './types.ts';
 
 /** Parts with inputs of their own, in the order of the form: the job, the way of the air, the heat, what bounds it. */
 const parts = [

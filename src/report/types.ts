@@ -4,7 +4,6 @@ import type { Source } from '../core/sources.ts';
 import type { LimitKey, LimitState, PassageKind, RungKey, StageKey } from '../core/system/outcome.ts';
 import type { UnitSystem } from '../units/dimensions.ts';
 import type { DrawingModel, PartId } from './drawing.ts';
-import type { InputSheet } from './everyInput.ts';
 import type { LineChart } from './lineChart.ts';
 
 export type { UnitSystem };
@@ -408,6 +407,14 @@ export interface InputGroup {
   readonly part: PartId;
   readonly title: string;
   readonly rows: readonly InputRow[];
+}
+
+/** Inputs of one part as a table: the first column names them, the others hold their values. */
+export interface InputSheet {
+  readonly id: string;
+  readonly title: string;
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 export interface MethodRow {

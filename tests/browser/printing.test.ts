@@ -115,11 +115,10 @@ test.each(['A4', 'Letter'] as const)(
       .replaceAll(/[\s-]+/g, '');
     const tables = furtherPages.flatMap((further) => further.tables(report));
     expect(tables.length).toBeGreaterThan(30);
+    expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
     for (const { caption, columns, rows } of tables)
       for (const cell of [caption, ...columns.map(({ head }) => head), ...rows.flat()])
         for (const word of cell.split(/\s+/)) expect(printed, cell).toContain(word.replaceAll('-', ''));
-    for (const part of [...report.methods.map(({ title }) => title), 'Resistors along the row'])
-      expect(printed).toContain(part.replaceAll(/[\s-]+/g, ''));
   },
 );
 

@@ -1,7 +1,7 @@
 import type { Outcome } from '../../src/core/system/outcome.ts';
 import { solveSystem } from '../../src/core/system/solveSystem.ts';
-import { designChecksum } from '../../src/io/designChecksum.ts';
 import type { Design } from '../../src/model/design.ts';
+import { designChecksum } from '../../src/model/designChecksum.ts';
 import { type ExampleId, exampleById, examples } from '../../src/model/examples/examples.ts';
 import { toCore } from '../../src/model/toCore.ts';
 import { buildReport } from '../../src/report/buildReport.ts';

@@ -3,10 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/App.tsx';
 import { ErrorBoundary } from '../../src/app/ErrorBoundary.tsx';
-import { designChecksum } from '../../src/io/designChecksum.ts';
-import { serialiseDesign } from '../../src/io/designFile.ts';
 import { defaultDesign } from '../../src/model/defaults.ts';
+import { designChecksum } from '../../src/model/designChecksum.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../src/model/serialiseDesign.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
 

@@ -1,5 +1,5 @@
 import { useDeferredValue, useMemo } from 'react';
-import { designChecksum } from '../../io/designChecksum.ts';
+import { designChecksum } from '../../model/designChecksum.ts';
 import { checksumSays } from '../../report/checksumSays.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import styles from './ChecksumLine.module.css';

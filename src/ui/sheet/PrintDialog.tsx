@@ -1,4 +1,4 @@
-import { type MouseEvent, useEffect, useState } from 'react';
+import { type MouseEvent, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { Button } from '../kit/Button.tsx';
 import { Dialog } from '../kit/Dialog.tsx';
@@ -26,6 +26,9 @@ export function PrintDialog() {
 function Question({ onClose }: { readonly onClose: () => void }) {
   const { ticked: before } = usePrintChoice();
   const [ticked, setTicked] = useState(before);
+  const first = useRef<HTMLButtonElement>(null);
+  // A dialog gives the focus to what it has first, and that is a tick.
+  useEffect(() => first.current?.focus(), []);
   const tick = (id: string, on: boolean) =>
     setTicked(
       furtherPages.map((page) => page.id).filter((each) => (each === id ? on : ticked.includes(each))),
@@ -55,7 +58,7 @@ function Question({ onClose }: { readonly onClose: () => void }) {
         ))}
       </fieldset>
       <div className={styles.choices}>
-        <Button onClick={print} autoFocus>
+        <Button ref={first} onClick={print}>
           {ticked.length === 0 ? 'Print the one-page summary' : 'Print the summary and these pages'}
         </Button>
         <Button onClick={({ currentTarget }) => currentTarget.closest('dialog')?.close()}>Cancel</Button>

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { solveCommand } from '../../../src/cli/solveCommand.ts';
-import { designChecksum } from '../../../src/io/designChecksum.ts';
-import { serialiseDesign } from '../../../src/io/designFile.ts';
 import type { Design } from '../../../src/model/design.ts';
+import { designChecksum } from '../../../src/model/designChecksum.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 
 async function run(args: string[], files: Record<string, string> = {}) {
   let out = '';

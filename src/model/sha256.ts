@@ -10,7 +10,7 @@ const start = primes.slice(0, 8).map((prime) => fraction(Math.sqrt(prime)));
 export function sha256(text: string): string {
   const state = Uint32Array.from(start);
   const words = new Uint32Array(64);
-  const message = padded(new TextEncoder().encode(text));
+  const message = padded(utf8(text));
   const view = new DataView(message.buffer);
   for (let block = 0; block < message.length; block += 64) {
     for (let i = 0; i < 16; i++) words[i] = view.getUint32(block + 4 * i);
@@ -20,8 +20,21 @@ export function sha256(text: string): string {
   return [...state].map((word) => word.toString(16).padStart(8, '0')).join('');
 }
 
+/** Half a pair of surrogates is no character: it becomes the sign for one that cannot be shown, as when a file is written. */
+function utf8(text: string): number[] {
+  return [...text].flatMap((character) => {
+    const given = character.codePointAt(0) ?? 0;
+    const code = given >= 0xd800 && given <= 0xdfff ? 0xfffd : given;
+    const tail = (shift: number) => 0x80 | ((code >> shift) & 0x3f);
+    if (code < 0x80) return [code];
+    if (code < 0x800) return [0xc0 | (code >> 6), tail(0)];
+    if (code < 0x10000) return [0xe0 | (code >> 12), tail(6), tail(0)];
+    return [0xf0 | (code >> 18), tail(12), tail(6), tail(0)];
+  });
+}
+
 /** A one bit, zeros, and the length in bits, up to a whole number of blocks. */
-function padded(bytes: Uint8Array): Uint8Array {
+function padded(bytes: readonly number[]): Uint8Array {
   const message = new Uint8Array(64 * Math.ceil((bytes.length + 9) / 64));
   message.set(bytes);
   message[bytes.length] = 0x80;

@@ -1,5 +1,5 @@
-import type { Design } from '../model/design.ts';
-import { serialiseDesign } from './designFile.ts';
+import type { Design } from './design.ts';
+import { serialiseDesign } from './serialiseDesign.ts';
 import { sha256 } from './sha256.ts';
 
 const digits = 10;

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { designChecksum } from '../../../src/io/designChecksum.ts';
-import { serialiseDesign } from '../../../src/io/designFile.ts';
+import { designChecksum } from '../../../src/model/designChecksum.ts';
 import { parseDesignText } from '../../../src/model/designText.ts';
 import { exampleById, examples } from '../../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 
 const eight = exampleById('eightResistors');
 
