@@ -1,8 +1,10 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
+import { designChecksum } from '../model/designChecksum.ts';
 import { buildReport } from '../report/buildReport.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
+import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
 import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
@@ -18,7 +20,10 @@ interface Props {
 
 /** What stands below the fold, and the sheet for the printer: the whole report, loaded after the first paint. */
 export function Details({ answer: { design, outcome, prefs }, underLimits, underDrawing }: Props) {
-  const report = useMemo(() => buildReport(design, outcome, prefs), [design, outcome, prefs]);
+  const report = useMemo(
+    () => buildReport(design, outcome, { ...prefs, checksum: designChecksum(design) }),
+    [design, outcome, prefs],
+  );
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>
@@ -27,6 +32,7 @@ export function Details({ answer: { design, outcome, prefs }, underLimits, under
       {underLimits && createPortal(<WillItHoldMore report={report} />, underLimits)}
       <Questions report={report} />
       <Sheet report={report} />
+      <PrintDialog />
     </TakeOutContext>
   );
 }

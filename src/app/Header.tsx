@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../model/say.ts';
 import { useActions, useDesign, useField } from '../ui/bench/DesignContext.ts';
 import { Button } from '../ui/kit/Button.tsx';
+import { askWhatToPrint } from '../ui/sheet/askWhatToPrint.ts';
 import styles from './Header.module.css';
 import { UndoRedo } from './UndoRedo.tsx';
 import type { Designs } from './useDesigns.ts';
@@ -36,7 +37,7 @@ export function Header({ designs }: { readonly designs: Designs }) {
           }}
         />
         <Units />
-        <Button onClick={() => window.print()}>Print</Button>
+        <Button onClick={askWhatToPrint}>Print…</Button>
       </div>
     </header>
   );

@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
-import { serialiseDesign } from '../io/designFile.ts';
 import { defaultDesign } from '../model/defaults.ts';
 import { parseDesignText } from '../model/designText.ts';
 import { type ExampleId, exampleById, examples } from '../model/examples/examples.ts';
 import type { ReadProblem } from '../model/readDesign.ts';
+import { serialiseDesign } from '../model/serialiseDesign.ts';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { useActions, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { readTextFile } from '../ui/kit/textFiles.ts';

@@ -1,4 +1,5 @@
 import { solveSystem } from '../core/system/solveSystem.ts';
+import { designChecksum } from '../model/designChecksum.ts';
 import { largestDesignFile_B, parseDesignText, tooLarge } from '../model/designText.ts';
 import type { UnitSystem } from '../model/say.ts';
 import { toCore } from '../model/toCore.ts';
@@ -56,7 +57,10 @@ export async function solveCommand(args: readonly string[], terminal: Terminal):
   }
   for (const note of read.notes) terminal.err(`${request.file}: note: ${note}\n`);
   const outcome = solveSystem(toCore(read.design));
-  const report = buildReport(read.design, outcome, { system: request.system });
+  const report = buildReport(read.design, outcome, {
+    system: request.system,
+    checksum: designChecksum(read.design),
+  });
   terminal.out(request.json ? reportJson(report, outcome) : reportText(report));
   return outcome.ok && outcome.verdict.state !== 'fails' ? 0 : 1;
 }

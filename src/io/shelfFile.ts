@@ -1,7 +1,7 @@
 import { parseJsonText } from '../model/designText.ts';
+import { printJson } from '../model/serialiseDesign.ts';
 import type { OwnEntry } from '../model/shelf/entry.ts';
 import { readShelf, type ShelfRead, shelfFormat } from '../model/shelf/ownEntries.ts';
-import { printJson } from './designFile.ts';
 
 export const shelfFileName = 'my-shelf.throughfin-shelf.json';
 

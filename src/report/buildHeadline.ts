@@ -30,7 +30,7 @@ export function buildHeadline(design: Design, outcome: Outcome, prefs: ReportPre
   };
 }
 
-function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): TitleBlock {
+function titleBlock(design: Design, { date = '', checksum = '', stale = false }: ReportPrefs): TitleBlock {
   const { sink, positions, fan } = design;
   const sinks = positions.length - 1 + Number(sink.first) + Number(sink.last);
   return {
@@ -38,6 +38,7 @@ function titleBlock(design: Design, { date = '', stale = false }: ReportPrefs): 
     revision: design.revision,
     remark: design.remark,
     date,
+    checksum,
     stale: stale
       ? 'A field was not right when this was printed: this is the last answer that went together.'
       : '',

@@ -18,6 +18,7 @@ import { cutReport } from './cutReport.ts';
 import { deratingReport } from './deratingReport.ts';
 import { withDimensions } from './drawingDimensions.ts';
 import { driftReport } from './driftReport.ts';
+import { everyInput } from './everyInput.ts';
 import { fanStopReport } from './fanStopReport.ts';
 import { heatReport } from './heatReport.ts';
 import { inputGroups } from './inputGroups.ts';
@@ -77,7 +78,15 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
       noteRows(stopped.notes, system).filter(({ text }) => !notes.some((note) => note.text === text)),
       system,
     ),
-    derating: solved ? deratingReport(design, input, system, swingsOf(input, outcome, stop.outcome)) : null,
+    derating: solved
+      ? deratingReport(
+          design,
+          input,
+          system,
+          swingsOf(input, outcome, stop.outcome),
+          stop.running?.total_W ?? null,
+        )
+      : null,
     drift: solved ? driftReport(design, driftOf(input), system) : null,
     pulse: solved?.pulse ? pulseReport(design, solved.pulse, system) : null,
     cut: cutReport(
@@ -87,8 +96,9 @@ export function buildReport(design: Design, outcome: Outcome, prefs: ReportPrefs
     ),
     cautions: warned,
     inputs: inputGroups(design, system),
+    everyInput: everyInput(design, system),
     computed: solved ? computedWords(solved, used.length) : '',
-    methods: methodRows(used, bibliography, system),
+    methods: methodRows(used, bibliography, standing(running, stopped), system),
     sources: bibliography.rows,
     assumptions: assumptionRows(used, used.length > 0 ? modelAssumptions : []),
   };
@@ -99,6 +109,12 @@ function lowerPoint(input: SystemInput, { air }: Solved): Solved | null {
   if (air.intersections.filter(({ stable }) => stable).length < 2) return null;
   const lower = solveSystem(input, leastFlow);
   return lower.ok ? lower : null;
+}
+
+/** With the fans running; of methods that count only without them, so. */
+function standing(running: Trust, stopped: Trust): Trust['stands'] {
+  const judged = new Set(running.stands.map(({ card }) => card));
+  return [...running.stands, ...stopped.stands.filter(({ card }) => !judged.has(card))];
 }
 
 /** Methods behind this answer, with the fans running and without, in the order of the way. */

@@ -9,7 +9,7 @@ import {
   swingsOf,
 } from '../studies/derating.ts';
 import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
-import type { LineChart } from './lineChart.ts';
+import type { LineChart, Mark } from './lineChart.ts';
 import type { DeratingReport, UnitSystem } from './types.ts';
 import { kelvins, roundTicks, temperature, watts } from './words.ts';
 
@@ -23,6 +23,7 @@ export function deratingReport(
   input: SystemInput,
   system: UnitSystem,
   swings: Swings = swingsOf(input),
+  rated_W: number | null = null,
 ): DeratingReport {
   const ambient = deratingOverAmbient(input, ambients_K, swings);
   const altitude = deratingOverAltitude(input, altitudes_m, swings);
@@ -35,6 +36,7 @@ export function deratingReport(
       'temperature',
       ambient,
       system,
+      rated_W === null ? null : { at: design.room.T_K, rated_W },
     ),
     overAltitude: wattsChart(
       'overAltitude',
@@ -79,6 +81,7 @@ function wattsChart(
   dimension: Dimension,
   { at, running_W, stopped_W }: DeratingCurve,
   system: UnitSystem,
+  here: Here | null = null,
 ): LineChart {
   const x = at.map((value) => amount(value, dimension, system));
   const shown = (power: number | null) => (power === null ? null : amount(power, 'power', system));
@@ -98,7 +101,7 @@ function wattsChart(
       { key: 'stopped', label: 'without', style: 'dashed', points: lineOf(stopped_W) },
     ],
     levels: [],
-    marks: [],
+    marks: marksOf(here, at, dimension, system),
     xTicks: roundTicks(x[0] as number, x[x.length - 1] as number),
     yTicks: roundTicks(0, Math.max(most, 1e-3)),
     spoken:
@@ -106,6 +109,24 @@ function wattsChart(
         ? `${caption}: no load holds anywhere in the range drawn.`
         : `${caption}: with the fan from ${watts(first, system)} to ${watts(last, system)} over the range drawn.`,
   };
+}
+
+/** The design's own place on the axis, and what it may carry there. */
+interface Here {
+  readonly at: number;
+  readonly rated_W: number;
+}
+
+/** One, where that place is among those drawn. */
+function marksOf(here: Here | null, at: readonly number[], dimension: Dimension, system: UnitSystem): Mark[] {
+  if (here === null || here.at < (at[0] ?? 0) || here.at > (at.at(-1) ?? 0)) return [];
+  return [
+    {
+      label: watts(here.rated_W, system),
+      x: amount(here.at, dimension, system),
+      y: amount(here.rated_W, 'power', system),
+    },
+  ];
 }
 
 function supplyChart(design: Design, input: SystemInput, system: UnitSystem): LineChart {

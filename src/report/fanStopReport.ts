@@ -11,7 +11,7 @@ import type { Level, Line, LineChart, Mark } from './lineChart.ts';
 import { amountOf, figure, saidTemperature, withAmounts } from './said.ts';
 import type {
   FanStopReport,
-  Figure,
+  LabelFigure,
   NoteRow,
   RatingRow,
   TimeRow,
@@ -20,7 +20,7 @@ import type {
 } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
-import { counted, listed, roundTicks, temperature, watts } from './words.ts';
+import { counted, listed, roundTicks, temperature, times, watts } from './words.ts';
 
 export function fanStopReport(
   design: Design,
@@ -41,6 +41,7 @@ export function fanStopReport(
   return {
     sentence: sentenceOf(study, stopped, system),
     label: labelOf(study, act, system),
+    basis: study.running || study.stopped ? basisOf(design, system) : '',
     figures: figuresOf(ratings, timeline !== null, first),
     ratings,
     stopped,
@@ -150,21 +151,26 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
 
 const noHurry: Said = { text: 'no hurry', value: null, unit: 's' };
 
+function basisOf({ room, limits }: Design, system: UnitSystem): string {
+  return `The ratings hold in a room of up to ${temperature(room.T_K, system)}, with ${times(limits.spareFactor)} spare on every temperature rise.`;
+}
+
 function figuresOf(
   ratings: readonly RatingRow[],
   isTimed: boolean,
-  first: { readonly time_s: number } | null,
-): Figure[] {
+  first: { readonly key: LimitKey; readonly time_s: number } | null,
+): LabelFigure[] {
+  const passed = first ? `then past ${inWords(first.key)}` : 'every limit holds for good';
+  const act = first === null ? noHurry : saidDuration(first.time_s);
   return [
-    ...ratings.map(({ key, label, total, amounts }) => ({
+    ...ratings.map(({ key, label, total, each, boundBy, amounts }) => ({
       key,
       label: `rated ${label}`,
       value: total,
       amount: amounts.total,
+      note: each === '–' ? '' : `${each} each; bounded by: ${boundBy}`,
     })),
-    ...(isTimed
-      ? [figure('act', 'to act if it stops', first === null ? noHurry : saidDuration(first.time_s))]
-      : []),
+    ...(isTimed ? [{ ...figure('act', 'to act if it stops', act), note: passed }] : []),
   ];
 }
 

@@ -22,7 +22,11 @@ export function inputGroups(design: Design, system: UnitSystem): InputGroup[] {
     k: (value) => quantity(value, 'conductivity', system, 3),
     heat: (value) => temperature(value, system),
   };
-  const group = (part: PartId, title: string, rows: InputRow[]): InputGroup => ({ part, title, rows });
+  const group = (part: PartId, title: string, rows: Row[]): InputGroup => ({
+    part,
+    title,
+    rows: rows.map((each) => ({ ...each, elsewhere: elsewhere[part]?.includes(each.label) ?? false })),
+  });
   return [
     group('room', 'Room', roomRows(design, show)),
     group('load', 'Load', loadRows(design, show)),
@@ -39,11 +43,23 @@ export function inputGroups(design: Design, system: UnitSystem): InputGroup[] {
   ];
 }
 
-function row(label: string, value: string): InputRow {
+type Row = Omit<InputRow, 'elsewhere'>;
+
+/** What a drawing with dimensions, the fan's chart and the table of limits say by themselves. */
+const elsewhere: Readonly<Partial<Record<PartId, readonly string[]>>> = {
+  fan: ['size'],
+  plenum: ['plenum', 'neck-down'],
+  baffle: ['clearance'],
+  bonds: ['bears'],
+  box: ['bay'],
+  limits: ['limits'],
+};
+
+function row(label: string, value: string): Row {
   return { label, value };
 }
 
-function roomRows({ room }: Design, { heat, system }: Shows): InputRow[] {
+function roomRows({ room }: Design, { heat, system }: Shows): Row[] {
   const pressure =
     room.pressureFrom === 'barometer'
       ? `${quantity(room.pressure_Pa, 'airPressure', system, 4)} by barometer`
@@ -51,7 +67,7 @@ function roomRows({ room }: Design, { heat, system }: Shows): InputRow[] {
   return [row('air taken in', `${heat(room.T_K)}, ${pressure}, ${share(room.relativeHumidity)} humid`)];
 }
 
-function loadRows({ load }: Design, { volts, system }: Shows): InputRow[] {
+function loadRows({ load }: Design, { volts, system }: Shows): Row[] {
   const amps = quantity(load.supply_A, 'current', system, 3);
   const ways: Readonly<Record<Design['load']['excitation'], string>> = {
     wattsEach: 'watts given for each',
@@ -76,7 +92,7 @@ function loadRows({ load }: Design, { volts, system }: Shows): InputRow[] {
   ];
 }
 
-function resistorRows({ parts, positions }: Design, { system, length, heat }: Shows): InputRow[] {
+function resistorRows({ parts, positions }: Design, { system, length, heat }: Shows): Row[] {
   return parts.flatMap((part, index) => {
     const used = positions.filter((position) => position.part === index).length;
     if (used === 0) return [];
@@ -97,7 +113,7 @@ function drift({ tcr_perK, tcr2_perK2 }: Design['parts'][number], system: UnitSy
   return `${quantity(tcr_perK, 'temperatureCoefficient', system, 3)}${square}`;
 }
 
-function fanRows({ fan, moreFans, load }: Design, { volts, length, system }: Shows): InputRow[] {
+function fanRows({ fan, moreFans, load }: Design, { volts, length, system }: Shows): Row[] {
   const several = [
     fan.sideBySide > 1 ? `${fan.sideBySide} side by side` : '',
     fan.inARow > 1 ? `${fan.inARow} in a row` : '',
@@ -157,7 +173,7 @@ function said(words: readonly string[]): string {
   return words.filter((word) => word !== '').join(', ');
 }
 
-function openingRows({ inlet, outlet, extras }: Design, { system }: Shows): InputRow[] {
+function openingRows({ inlet, outlet, extras }: Design, { system }: Shows): Row[] {
   const kinds: Readonly<Record<Design['outlet']['kind'], string>> = {
     none: 'none',
     wire: 'round wires',
@@ -188,7 +204,7 @@ function openingRows({ inlet, outlet, extras }: Design, { system }: Shows): Inpu
   ];
 }
 
-function plenumRows({ plenum }: Design, { length, system }: Shows): InputRow[] {
+function plenumRows({ plenum }: Design, { length, system }: Shows): Row[] {
   return [
     row('plenum', `${length(plenum.height_m)} high`),
     row(
@@ -198,7 +214,7 @@ function plenumRows({ plenum }: Design, { length, system }: Shows): InputRow[] {
   ];
 }
 
-function baffleRows({ baffle }: Design, { length }: Shows): InputRow[] {
+function baffleRows({ baffle }: Design, { length }: Shows): Row[] {
   if (!baffle.fitted) return [row('baffle', 'not fitted')];
   return [
     row(
@@ -213,7 +229,7 @@ function baffleRows({ baffle }: Design, { length }: Shows): InputRow[] {
   ];
 }
 
-function sinkRows({ sink }: Design, { length, k }: Shows): InputRow[] {
+function sinkRows({ sink }: Design, { length, k }: Shows): Row[] {
   const missing = said([
     sink.first ? '' : 'none before the first resistor',
     sink.last ? '' : 'none after the last',
@@ -229,7 +245,7 @@ function sinkRows({ sink }: Design, { length, k }: Shows): InputRow[] {
   ];
 }
 
-function bondRows({ bond }: Design, { length, k, heat }: Shows): InputRow[] {
+function bondRows({ bond }: Design, { length, k, heat }: Shows): Row[] {
   return [
     row('bond', `${bond.material}, ${k(bond.sheetK_WPerMK)}, ${share(bond.designShare)} of it counted on`),
     row('line', `${length(bond.filament_m)} filament, ${share(bond.voidShare)} voids`),
@@ -237,7 +253,7 @@ function bondRows({ bond }: Design, { length, k, heat }: Shows): InputRow[] {
   ];
 }
 
-function secondFaceRows({ secondFace }: Design, { length, k }: Shows): InputRow[] {
+function secondFaceRows({ secondFace }: Design, { length, k }: Shows): Row[] {
   if (secondFace.way === 'free') return [row('second face', 'free')];
   if (secondFace.way === 'bonded') return [row('second face', 'bonded like the first')];
   return [
@@ -248,7 +264,7 @@ function secondFaceRows({ secondFace }: Design, { length, k }: Shows): InputRow[
   ];
 }
 
-function boxRows({ box }: Design, { length, heat, k, system }: Shows): InputRow[] {
+function boxRows({ box }: Design, { length, heat, k, system }: Shows): Row[] {
   const tilt = box.tilt_rad === 0 ? '' : `tilted ${quantity(box.tilt_rad, 'angle', system)}`;
   return [
     row(
@@ -266,7 +282,7 @@ function boxRows({ box }: Design, { length, heat, k, system }: Shows): InputRow[
   ];
 }
 
-function limitInputs({ limits, room }: Design, { heat, system }: Shows): InputRow[] {
+function limitInputs({ limits, room }: Design, { heat, system }: Shows): Row[] {
   const bare = (T_K: number) => plain0(amount(T_K, 'temperature', system));
   const sound = limits.soundJudged
     ? `${quantity(limits.sound_dBA, 'soundLevel', system)} at ${quantity(room.listening_m, 'distance', system)}`

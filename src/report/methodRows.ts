@@ -1,5 +1,6 @@
 import { type AssumptionKey, assumptions } from '../core/assumptions.ts';
 import type { Card } from '../core/card.ts';
+import type { Standing } from '../core/system/notes.ts';
 import type { Bibliography } from './bibliography.ts';
 import type { AssumptionRow, MethodRow, UnitSystem } from './types.ts';
 import { variableText, variableWords } from './variables.ts';
@@ -10,6 +11,7 @@ import { percent } from './words.ts';
 export function methodRows(
   cards: readonly Card[],
   bibliography: Bibliography,
+  stands: readonly Standing[],
   system: UnitSystem,
 ): MethodRow[] {
   return cards.map((card) => {
@@ -21,6 +23,10 @@ export function methodRows(
       source: card.source.where === '' ? source.cite : `${source.cite}; ${card.source.where}`,
       footnote: source.number,
       range: rangeText(card, system),
+      here: hereText(
+        stands.filter((each) => each.card === card.id),
+        system,
+      ),
       scatter: scatterText(card),
     };
   });
@@ -49,6 +55,18 @@ function rangeText(card: Card, system: UnitSystem): string {
       ? originWords['not stated']
       : `no bounds, ${originWords[card.rangeFrom]}`;
   return `${parts.join('; ')} (${originWords[card.rangeFrom]})`;
+}
+
+/** What the answer has of each judged variable, over all places; a dash where no range was judged. */
+function hereText(stands: readonly Standing[], system: UnitSystem): string {
+  const variables = [...new Set(stands.map(({ variable }) => variable))];
+  const parts = variables.map((variable) => {
+    const values = stands.flatMap((each) => (each.variable === variable ? [each.value] : []));
+    const show = (value: number) => variableText(variable, value, system);
+    const [low, high] = [show(Math.min(...values)), show(Math.max(...values))];
+    return `${variableWords(variable)} ${low === high ? low : `${low} to ${high}`}`;
+  });
+  return parts.length > 0 ? parts.join('; ') : '–';
 }
 
 function scatterText({ scatter }: Card): string {

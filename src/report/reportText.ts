@@ -28,7 +28,13 @@ export function reportText(report: Report): string {
     .filter((text) => text !== '')
     .join(', ');
   const blocks: string[] = [
-    [head, '='.repeat(Math.min(width, [...head].length)), title.subject, title.invented]
+    [
+      head,
+      '='.repeat(Math.min(width, [...head].length)),
+      title.subject,
+      title.invented,
+      checksumLine(title.checksum),
+    ]
       .filter((text) => text !== '')
       .join('\n'),
     [verdict.sentence, ...verdict.reasons, ratings?.sentence ?? '']
@@ -75,6 +81,10 @@ export function reportText(report: Report): string {
       : '',
   ];
   return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+function checksumLine(checksum: string): string {
+  return checksum === '' ? '' : `Checksum ${checksum}, as on the printed sheet of the same design`;
 }
 
 function section(sentence: string, tables: readonly TextTable[]): string {

@@ -341,6 +341,18 @@ export function cutTables(report: Report): TextTable[] {
   return [cutTable, sheetsTable, cutOutsTable, slopesTable, millsTable].map((make) => make(report));
 }
 
+/** What the sizes rest on and what to mind, for the page that goes to the saw. */
+export function cutNotesTable({ cut }: Report): TextTable {
+  const lines = [...cut.faults, ...cut.joints, ...cut.fits, ...cut.remarks];
+  const warnings = cut.cautions.map(({ title, text }) => `${title}. ${text}`);
+  return table(
+    'cutNotes',
+    'Before you cut',
+    ['Mind this'],
+    [...lines, ...warnings].map((line) => [line]),
+  );
+}
+
 export function notesTable({ notes }: Report): TextTable {
   return table(
     'notes',
@@ -359,12 +371,17 @@ export function inputsTable({ inputs }: Report): TextTable {
   );
 }
 
+/** Every field of the design, a table a part. */
+export function everyInputTables({ everyInput }: Report): TextTable[] {
+  return everyInput.map(({ id, title, heads, rows }) => table(`every-${id}`, title, heads, rows));
+}
+
 export function methodsTable({ methods }: Report): TextTable {
   return table(
     'methods',
     'Methods used',
-    ['Method', 'Equation', 'Source', 'Range', 'Scatter (1σ)'],
-    methods.map((r) => [r.title, r.equation, `${r.source} [${r.footnote}]`, r.range, r.scatter]),
+    ['Method', 'Equation', 'Source', 'Range', 'Here', 'Scatter (1σ)'],
+    methods.map((r) => [r.title, r.equation, `${r.source} [${r.footnote}]`, r.range, r.here, r.scatter]),
   );
 }
 

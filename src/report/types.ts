@@ -14,6 +14,8 @@ export interface ReportPrefs {
   readonly system: UnitSystem;
   /** Day that the sheet carries, as the caller wants it printed; the report itself knows no clock. */
   readonly date?: string;
+  /** Of the design's file; the report itself knows no files. */
+  readonly checksum?: string;
   /** Something typed is not right, so this is the last answer that went together. */
   readonly stale?: boolean;
 }
@@ -52,6 +54,8 @@ export interface Report extends Headline {
   readonly cut: CutReport;
   readonly cautions: readonly Caution[];
   readonly inputs: readonly InputGroup[];
+  /** Every field of the design, for a page of its own. */
+  readonly everyInput: readonly InputSheet[];
   /** How the answer came about and how well its balances close, in a sentence. */
   readonly computed: string;
   readonly methods: readonly MethodRow[];
@@ -71,6 +75,8 @@ export interface TitleBlock {
   readonly revision: string;
   readonly remark: string;
   readonly date: string;
+  /** Tells this state of the design from any other: the same as of its file. Empty where the caller gave none. */
+  readonly checksum: string;
   /** Words that mark an example of ours, empty for a real design. */
   readonly invented: string;
   /** Words that warn of an answer older than what stands in the fields, empty for one that is not. */
@@ -341,13 +347,21 @@ export interface TimeRow {
   readonly cells: readonly Said[];
 }
 
+/** A figure that a maker puts on the box. */
+export interface LabelFigure extends Figure {
+  /** What it is per part and what bounds it; empty where nothing is to be said. */
+  readonly note: string;
+}
+
 /** What happens when the fans stop, and what the box may carry without them. */
 export interface FanStopReport {
   readonly sentence: string;
   /** For a label: both ratings and the time to act, in one sentence. */
   readonly label: string;
-  /** The same as figures of a sheet. */
-  readonly figures: readonly Figure[];
+  /** In which room and with what to spare the ratings hold, where the watts stand beside it; empty without ratings. */
+  readonly basis: string;
+  /** The same as figures, what bounds each of them below it. */
+  readonly figures: readonly LabelFigure[];
   readonly ratings: readonly RatingRow[];
   readonly stopped: VerdictReport;
   /** What limits trust in the answer without fans, beyond what is said of the running box. */
@@ -419,12 +433,22 @@ export interface Caution {
 export interface InputRow {
   readonly label: string;
   readonly value: string;
+  /** Drawn with its measures or listed among the limits, so that a page with both need not say it again. */
+  readonly elsewhere: boolean;
 }
 
 export interface InputGroup {
   readonly part: PartId;
   readonly title: string;
   readonly rows: readonly InputRow[];
+}
+
+/** Inputs of one part as a table: the first column names them, the others hold their values. */
+export interface InputSheet {
+  readonly id: string;
+  readonly title: string;
+  readonly heads: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 export interface MethodRow {
@@ -436,6 +460,8 @@ export interface MethodRow {
   /** Number in `sources`. */
   readonly footnote: number;
   readonly range: string;
+  /** Where this design stands in that range; a dash where it is not judged. */
+  readonly here: string;
   readonly scatter: string;
 }
 

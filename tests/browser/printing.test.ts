@@ -1,7 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
-import { examples } from '../../src/model/examples/examples.ts';
+import { exampleById, examples } from '../../src/model/examples/examples.ts';
+import { furtherPages } from '../../src/ui/sheet/furtherPages.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
 import { chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
 
@@ -11,8 +12,15 @@ async function print(page: Page, format: 'A4' | 'Letter') {
   const pdf = await page.pdf({ format });
   const info = execFileSync('pdfinfo', ['-'], { input: pdf }).toString();
   const text = execFileSync('pdftotext', ['-', '-'], { input: pdf }).toString();
-  const isIn = (part: string) => text.replaceAll(/\s+/g, ' ').includes(part);
-  return { pages: Number(/^Pages:\s+(\d+)$/m.exec(info)?.[1]), paper: /\((\w+)\)$/m.exec(info)?.[1], isIn };
+  const said = text.replaceAll(/\s+/g, ' ');
+  const isIn = (part: string) => said.includes(part);
+  return {
+    said,
+    sheets: text.split('\f').filter((sheet) => sheet.trim() !== ''),
+    pages: Number(/^Pages:\s+(\d+)$/m.exec(info)?.[1]),
+    paper: /\((\w+)\)$/m.exec(info)?.[1],
+    isIn,
+  };
 }
 
 test.each(examples.map(({ design }) => [design.title, design] as const))(
@@ -24,11 +32,12 @@ test.each(examples.map(({ design }) => [design.title, design] as const))(
     const { report } = sampleOf(design);
     await expect.poll(() => verdict(page).textContent()).toBe(report.verdict.sentence);
     for (const format of ['A4', 'Letter'] as const) {
-      const { pages, paper, isIn } = await print(page, format);
+      const { pages, paper, said, isIn } = await print(page, format);
       expect(pages).toBe(1);
       expect(paper?.toLowerCase()).toBe(format.toLowerCase());
-      for (const part of [title, 'Checked, name and date', report.verdict.word])
+      for (const part of [title, 'Checked by, name and date', report.title.checksum])
         expect(isIn(part), part).toBe(true);
+      expect(said.toLowerCase()).toContain(report.verdict.word);
       for (const part of ['Skip to the drawing', 'Part to edit', 'Designs…'])
         expect(isIn(part), part).toBe(false);
     }
@@ -49,7 +58,7 @@ test('the sheet is of what stands in the fields, however soon it is printed afte
     const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
     setValue?.call(input, 'At the last moment');
     input.dispatchEvent(new Event('input', { bubbles: true }));
-    [...document.querySelectorAll('button')].find(({ textContent }) => textContent === 'Print')?.click();
+    window.print();
   });
   const printed = await page.locator('html').getAttribute('data-printed');
   expect(printed).toContain('At the last moment');
@@ -65,4 +74,81 @@ test('a sheet printed while a field is wrong says that it is the last answer tha
   const { pages, isIn } = await print(page, 'A4');
   expect(pages).toBe(1);
   expect(isIn('A field was not right')).toBe(true);
+});
+
+/** Ticks pages in the dialog and prints; the pages stand until a print is over, here that of the caller. */
+async function choosePages(page: Page, labels: readonly string[]): Promise<void> {
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByRole('button', { name: 'Print…' }).click();
+  for (const label of labels) await page.getByRole('checkbox', { name: label, exact: true }).check();
+  await page.getByRole('button', { name: 'Print the summary and these pages' }).click();
+}
+
+const squeeze = (text: string) => text.replaceAll(/\s+/g, ' ').trim();
+
+test.each(['A4', 'Letter'] as const)(
+  'pages chosen in the dialog follow the summary on %s, each with its head, with every word of their tables',
+  async (format) => {
+    const page = await openBench();
+    await chooseExample(page, exampleById('twoDozen').title);
+    const { report } = sampleOf(exampleById('twoDozen'));
+    await expect.poll(() => verdict(page).textContent()).toBe(report.verdict.sentence);
+    await choosePages(page, ['All inputs', 'Working', 'Tables']);
+    const { pages, sheets } = await print(page, format);
+    expect(pages).toBeGreaterThan(8);
+    expect(sheets).toHaveLength(pages);
+    expect(squeeze(sheets[0] ?? '')).toContain(`1 of ${pages}`);
+    sheets.slice(1).forEach((sheet, i) => {
+      const said = squeeze(sheet);
+      expect(said).toContain(`Page ${i + 2} of ${pages}`);
+      expect(said).toContain(report.title.title);
+      expect(said).toContain('Revision C');
+      expect(said).toContain(`Checksum ${report.title.checksum}`);
+      expect(said).toContain('Invented example');
+    });
+    // Cells are broken into lines, so words are looked for, not sentences.
+    const printed = sheets
+      .slice(1)
+      .join(' ')
+      .replaceAll(/[\s-]+/g, '');
+    const tables = furtherPages.flatMap((further) => further.tables(report));
+    expect(tables.length).toBeGreaterThan(30);
+    expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
+    for (const { caption, columns, rows } of tables)
+      for (const cell of [caption, ...columns.map(({ head }) => head), ...rows.flat()])
+        for (const word of cell.split(/\s+/)) expect(printed, cell).toContain(word.replaceAll('-', ''));
+  },
+);
+
+test('pages come only with the print that they were chosen for', async () => {
+  const page = await openBench();
+  await choosePages(page, ['All inputs']);
+  expect((await print(page, 'A4')).pages).toBeGreaterThan(1);
+  expect((await print(page, 'A4')).pages).toBe(1);
+});
+
+test('a table that goes on over pages says so and has its heads again; no page runs over', async () => {
+  const page = await openBench();
+  await choosePages(page, ['Working']);
+  const { sheets, pages } = await print(page, 'Letter');
+  const working = sheets.slice(1);
+  expect(working).toHaveLength(pages - 1);
+  const methods = working.filter((sheet) => sheet.includes('Methods used'));
+  expect(methods.length).toBeGreaterThan(1);
+  methods.forEach((sheet, i) => {
+    expect(squeeze(sheet)).toMatch(/Method Equation Source Range Here/);
+    expect(sheet.includes('Methods used, continued')).toBe(i > 0);
+  });
+});
+
+test('the dialog goes by Escape, and the focus comes back to the button', async () => {
+  const page = await openBench({ viewport: { width: 390, height: 844 } });
+  const button = page.getByRole('button', { name: 'Print…' });
+  await button.click();
+  await page.getByRole('dialog', { name: 'Print' }).waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByRole('dialog', { name: 'Print' }).waitFor({ state: 'detached' });
+  expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
 });

@@ -3,7 +3,7 @@ import type { Download, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { solveCommand } from '../../src/cli/solveCommand.ts';
 import { readCsv, readNumber } from '../../src/io/csv.ts';
-import { serialiseDesign } from '../../src/io/designFile.ts';
+import { serialiseDesign } from '../../src/model/serialiseDesign.ts';
 import { tableData } from '../../src/report/tableData.ts';
 import { reportTables } from '../../src/report/tables.ts';
 import { sampleExample } from '../helpers/sampleReport.ts';

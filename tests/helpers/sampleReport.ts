@@ -1,6 +1,7 @@
 import type { Outcome } from '../../src/core/system/outcome.ts';
 import { solveSystem } from '../../src/core/system/solveSystem.ts';
 import type { Design } from '../../src/model/design.ts';
+import { designChecksum } from '../../src/model/designChecksum.ts';
 import { type ExampleId, exampleById, examples } from '../../src/model/examples/examples.ts';
 import { toCore } from '../../src/model/toCore.ts';
 import { buildReport } from '../../src/report/buildReport.ts';
@@ -15,7 +16,8 @@ export interface Sample {
 /** A design, its answer and its report. */
 export function sampleOf(design: Design, system: UnitSystem = 'metric'): Sample {
   const outcome = solveSystem(toCore(design));
-  return { design, outcome, report: buildReport(design, outcome, { system, date: '25 November 2026' }) };
+  const prefs = { system, date: '25 November 2026', checksum: designChecksum(design) };
+  return { design, outcome, report: buildReport(design, outcome, prefs) };
 }
 
 export function sampleExample(id: ExampleId, system: UnitSystem = 'metric'): Sample {

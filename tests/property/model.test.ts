@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fanCurveProblem } from '../../src/core/fan/fanCurve.ts';
-import { serialiseDesign } from '../../src/io/designFile.ts';
 import { checkDesign } from '../../src/model/check.ts';
 import { anotherFan, defaultDesign } from '../../src/model/defaults.ts';
 import { designSchema } from '../../src/model/design.ts';
@@ -9,6 +8,7 @@ import { parseDesignText } from '../../src/model/designText.ts';
 import { fields } from '../../src/model/fields.ts';
 import { setAt } from '../../src/model/path.ts';
 import { readDesign } from '../../src/model/readDesign.ts';
+import { serialiseDesign } from '../../src/model/serialiseDesign.ts';
 import { toCore } from '../../src/model/toCore.ts';
 import { wordProblem } from '../../src/model/wordProblem.ts';
 import { arbitraryDesign } from '../helpers/arbitraryDesign.ts';

@@ -46,7 +46,7 @@ describe('time after a stop', () => {
         const steady_K = heat.positions[heat.hottest]?.film_K ?? Number.NaN;
         expect(Math.abs(end_K - steady_K)).toBeLessThan(0.3 + 0.02 * (steady_K - heat.room_K));
       }),
-      { seed: 20261125, numRuns: 300 },
+      { seed: 20261125, numRuns: 300, endOnFailure: true },
     );
     expect(checked).toBeGreaterThan(50);
   });
@@ -58,7 +58,7 @@ describe('time after a stop', () => {
         expect(points.length).toBeLessThan(500);
         for (const { film_K } of points) expect(Number.isFinite(film_K)).toBe(true);
       }),
-      { seed: 20261125, numRuns: 400 },
+      { seed: 20261125, numRuns: 400, endOnFailure: true },
     );
   });
 });

@@ -3,9 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { App } from '../../src/app/App.tsx';
 import { ErrorBoundary, ViewBoundary } from '../../src/app/ErrorBoundary.tsx';
-import { serialiseDesign } from '../../src/io/designFile.ts';
 import { defaultDesign } from '../../src/model/defaults.ts';
+import { designChecksum } from '../../src/model/designChecksum.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../src/model/serialiseDesign.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { Announcer } from '../../src/ui/verdict/Announcer.tsx';
 import { fakeBrowser } from '../helpers/fakeBrowser.ts';
@@ -13,9 +14,17 @@ import { fakeBrowser } from '../helpers/fakeBrowser.ts';
 // jsdom has neither; the browser tests use the real ones.
 beforeAll(async () => {
   // What the page loads after its first paint, loaded before, so that no test waits for it.
-  await Promise.all([import('../../src/app/Details.tsx'), import('../../src/app/Dialogs.tsx')]);
+  await Promise.all([
+    import('../../src/app/Details.tsx'),
+    import('../../src/app/Dialogs.tsx'),
+    import('../../src/ui/fields/ChecksumLine.tsx'),
+  ]);
   HTMLDialogElement.prototype.showModal ??= function showModal(this: HTMLDialogElement) {
     this.open = true;
+  };
+  HTMLDialogElement.prototype.close ??= function close(this: HTMLDialogElement) {
+    this.open = false;
+    this.dispatchEvent(new Event('close'));
   };
   URL.createObjectURL ??= () => 'blob:test';
   URL.revokeObjectURL ??= () => {};
@@ -124,12 +133,53 @@ describe('the page', () => {
     expect(within(first as HTMLElement).getByText(/^Table: Limits, most urgent first/)).toBeInTheDocument();
   });
 
-  test('sends the sheet to the printer', async () => {
+  test('asks what to print, and sends the one page to the printer where nothing is ticked', async () => {
     const { user } = openPage();
     const print = vi.spyOn(window, 'print').mockImplementation(() => {});
-    await user.click(screen.getByRole('button', { name: 'Print' }));
-    expect(print).toHaveBeenCalledOnce();
     await waitFor(() => expect(document.querySelector('body > .sheet')).not.toBeNull());
+    await user.click(screen.getByRole('button', { name: 'Print…' }));
+    expect(print).not.toHaveBeenCalled();
+    await user.click(screen.getByRole('button', { name: 'Print the one-page summary' }));
+    expect(print).toHaveBeenCalledOnce();
+    expect(document.querySelector('body > .sheet-further')).toBeNull();
+  });
+
+  test('prints the pages that are ticked once, and remembers the ticks', async () => {
+    const { user } = openPage();
+    const headsOf = () =>
+      [...document.querySelectorAll('body > section.sheet-further h2')].map(({ textContent }) => textContent);
+    let printed: (string | null)[] = [];
+    vi.spyOn(window, 'print').mockImplementation(() => {
+      window.dispatchEvent(new Event('beforeprint'));
+      printed = headsOf();
+      window.dispatchEvent(new Event('afterprint'));
+    });
+    await waitFor(() => expect(document.querySelector('body > .sheet')).not.toBeNull());
+    await user.click(screen.getByRole('button', { name: 'Print…' }));
+    await user.click(screen.getByRole('checkbox', { name: 'Tables' }));
+    await user.click(screen.getByRole('checkbox', { name: 'All inputs' }));
+    await user.click(screen.getByRole('button', { name: 'Print the summary and these pages' }));
+    expect([...new Set(printed)]).toEqual(['All inputs', 'Tables']);
+    window.print();
+    expect(printed).toEqual([]);
+    await user.click(screen.getByRole('button', { name: 'Print…' }));
+    expect(screen.getByRole('checkbox', { name: 'Tables' })).toBeChecked();
+    expect(screen.getByRole('checkbox', { name: 'Working' })).not.toBeChecked();
+    await user.click(screen.getByRole('button', { name: 'Cancel' }));
+    expect(printed).toEqual([]);
+  });
+
+  test('shows in the title block the checksum that is printed', async () => {
+    const { store } = openPage();
+    const shown = () => document.querySelector('details code')?.textContent;
+    const present = () => designChecksum(store.getState().solvedDesign);
+    await waitFor(() => expect(shown()).toBe(present()), { timeout: 4000 });
+    const before = shown();
+    fireEvent.change(screen.getByRole('textbox', { name: 'Title of the design' }), {
+      target: { value: 'Another' },
+    });
+    await waitFor(() => expect(shown()).not.toBe(before), { timeout: 4000 });
+    expect(shown()).toBe(present());
   });
 });
 

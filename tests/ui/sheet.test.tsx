@@ -1,7 +1,10 @@
 import { render } from '@testing-library/react';
 import { describe, expect, test } from 'vitest';
 import { drawSheet } from '../../src/ui/sheet/drawSheet.ts';
-import { plotFan, plotLadder } from '../../src/ui/sheet/plots.ts';
+import { areaOf, meet, within } from '../../src/ui/sheet/placeText.ts';
+import { plotFan } from '../../src/ui/sheet/plotFan.ts';
+import { plotLadder } from '../../src/ui/sheet/plotLadder.ts';
+import { plotLines } from '../../src/ui/sheet/plotLines.ts';
 import { Sheet } from '../../src/ui/sheet/Sheet.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
@@ -15,7 +18,7 @@ function sheetOf(report: Parameters<typeof Sheet>[0]['report']): HTMLElement {
 describe.each(exampleIds)('the sheet of %s', (id) => {
   const { report } = sampleExample(id);
 
-  test('carries verdict, both ratings, time to act, every limit, note, caution, input, assumption and source', () => {
+  test('carries verdict, both ratings, time to act, every limit, note, caution, input, assumption and source of a limit', () => {
     const text = sheetOf(report).textContent ?? '';
     const said = [
       report.title.title,
@@ -24,29 +27,41 @@ describe.each(exampleIds)('the sheet of %s', (id) => {
       report.title.invented,
       report.verdict.word,
       report.verdict.sentence,
-      report.ratings?.sentence ?? '',
+      report.fanStop.basis,
+      report.title.checksum,
+      report.title.remark,
       ...report.limits.flatMap((limit) => [limit.label, limit.value, limit.stateWord]),
       ...report.notes.slice(0, 3).map((note) => note.text),
       ...report.cautions.map((caution) => caution.text),
-      ...report.inputs.flatMap((group) => group.rows.map((row) => row.value)),
+      ...report.inputs.flatMap((group) =>
+        group.rows.filter(({ elsewhere }) => !elsewhere).map((row) => row.value),
+      ),
       ...report.assumptions.filter(({ ofModel }) => ofModel).map(({ says }) => says),
-      ...report.fanStop.figures.flatMap(({ label, value }) => [label, value]),
-      ...report.sources.map((source) => source.cite.split(';')[0] ?? ''),
+      ...report.fanStop.figures.flatMap(({ label, value, note }) => [label, value, note]),
+      ...report.limits.map(({ source }) => source.split(';')[0] ?? ''),
     ];
     for (const part of said) expect(text).toContain(part);
   });
 
-  test('keeps its order: verdict, drawing, limits, inputs, sources, signature', () => {
+  test('says nothing of an input that neither its drawing nor its limits show', () => {
+    const skipped = report.inputs.flatMap(({ rows }) => rows.filter(({ elsewhere }) => elsewhere));
+    expect(skipped.map(({ label }) => label)).toContain('plenum');
+    const text = sheetOf(report).textContent ?? '';
+    for (const measure of ['plenum', 'bay'])
+      expect(text).toContain(skipped.find(({ label }) => label === measure)?.value.split(' ')[0]);
+  });
+
+  test('keeps its order: verdict, limits, inputs, sources, signature', () => {
     const text = sheetOf(report).textContent ?? '';
     const at = [
-      'Scale',
+      'to act if it stops',
       'Limits, most urgent first',
       'Inputs that matter',
       'Taken for granted',
-      'Checked, name and date',
+      'Checked by, name and date',
     ].map((part) => text.indexOf(part));
     expect(at).toEqual([...at].sort((a, b) => a - b));
-    expect(at[0]).toBeGreaterThan(text.indexOf(report.verdict.sentence));
+    expect(at[0]).toBeGreaterThan(text.indexOf(report.verdict.word));
   });
 
   test('draws within its own paper', () => {
@@ -99,23 +114,108 @@ test('a design without an answer still makes a sheet that says so', () => {
   expect(text).not.toContain('to act if it stops');
 });
 
-test('the figures for a label stand at the end of the sheet’s own, in the words of the report', () => {
+test('the figures for a label stand beside the verdict, in the words of the report', () => {
   const { report } = sampleExample('eightResistors');
-  const figures = [...sheetOf(report).querySelectorAll('.sheet-figures > div')].map(
-    (figure) => `${figure.querySelector('dt')?.textContent}: ${figure.querySelector('dd')?.textContent}`,
+  const said = [...sheetOf(report).querySelectorAll('.sheet-ratings > div')].map((figure) =>
+    [...figure.children].map(({ textContent }) => textContent),
   );
-  const said = [...report.figures, ...report.fanStop.figures].map(({ label, value }) => `${label}: ${value}`);
-  expect(figures).toEqual(said);
-  expect(figures.slice(-3).map((figure) => figure.split(':')[0])).toEqual([
-    'rated with fan',
-    'rated without fan',
-    'to act if it stops',
+  expect(said).toEqual(report.fanStop.figures.map(({ label, value, note }) => [label, value, note]));
+  expect(said.map(([label]) => label)).toEqual(['rated with fan', 'rated without fan', 'to act if it stops']);
+});
+
+test('the title block names revision, date, scale, checksum and page, and leaves a place to sign', () => {
+  const { report } = sampleExample('twoDozen');
+  const block = [...sheetOf(report).querySelectorAll('.sheet-title > div')].map((cell) => [
+    cell.querySelector('dt')?.textContent,
+    cell.querySelector('dd')?.textContent,
   ]);
+  expect(Object.fromEntries(block)).toMatchObject({
+    Title: report.title.title,
+    Revision: 'C',
+    Date: report.title.date,
+    Checksum: report.title.checksum,
+    Page: '1 of 1',
+    'Checked by, name and date': '',
+  });
+  expect(report.title.checksum).toMatch(/^[0-9a-f]{10}$/);
 });
 
 test('a box that bears a stop of its fan for good says so instead of a time', () => {
   const { design } = sampleExample('onePair');
   const { report } = sampleOf({ ...design, load: { ...design.load, duty: 0.25 } });
   expect(report.fanStop.act).toBeNull();
-  expect(sheetOf(report).querySelector('.sheet-figures')?.textContent).toMatch(/to act if it stopsno hurry$/);
+  expect(sheetOf(report).querySelector('.sheet-ratings')?.textContent).toMatch(/to act if it stopsno hurry/);
+});
+
+describe('measures on the drawing', () => {
+  const { report } = sampleExample('eightResistors');
+  const measuresOf = (art: ReturnType<typeof drawSheet>) =>
+    art.texts.filter(({ kind }) => kind === 'measure').map(({ text }) => text);
+
+  test('are all there where there is room', () => {
+    expect(measuresOf(drawSheet(report.drawing, 190, 62))).toHaveLength(9);
+  });
+
+  test('are left out, not printed over one another, where there is none', () => {
+    const { section } = report.drawing;
+    const crowded = {
+      ...report.drawing,
+      section: {
+        ...section,
+        dimensions: section.dimensions.flatMap((each) => [each, { ...each, text: `${each.text} again` }]),
+      },
+    };
+    const shown = measuresOf(drawSheet(crowded, 190, 62));
+    expect(shown.filter((text) => text.includes('again'))).toEqual([]);
+    expect(shown).toHaveLength(9);
+  });
+
+  test('that the sheet knows no place for are ignored', () => {
+    const { plan } = report.drawing;
+    const first = plan.dimensions[0];
+    if (!first) throw new Error('no dimension');
+    const more = {
+      ...report.drawing,
+      plan: { ...plan, dimensions: [...plan.dimensions, { ...first, id: 'new' }] },
+    };
+    expect(drawSheet(more, 190, 62)).toEqual(drawSheet(report.drawing, 190, 62));
+  });
+});
+
+describe('words on plots', () => {
+  test('of three points where fan and box meet stand clear of one another, the one in use first', () => {
+    const chart = sampleExample('dippingCurve').report.air?.chart;
+    if (!chart) throw new Error('no chart');
+    for (const height of [26, 34, 42]) {
+      const { marks, names, frame } = plotFan(chart, 62, height);
+      expect(marks).toHaveLength(3);
+      expect(marks[0]).toMatchObject({ used: true });
+      expect(marks[0]?.words).not.toBeNull();
+      const areas = [...marks.flatMap(({ words }) => words ?? []), ...names].map(areaOf);
+      areas.forEach((area, i) => {
+        expect(within(area, frame)).toBe(true);
+        for (const other of areas.slice(i + 1)) expect(meet(area, other)).toBe(false);
+      });
+    }
+  });
+
+  test('name both lines of the rated load, and mark the design’s own room', () => {
+    const chart = sampleExample('eightResistors').report.derating?.overAmbient;
+    if (!chart) throw new Error('no chart');
+    const plot = plotLines(chart, 62, 36);
+    expect(plot.names.map(({ lines }) => lines[0])).toEqual(['with fan', 'without']);
+    expect(plot.marks.map(({ words }) => words?.lines[0])).toEqual([chart.marks[0]?.label]);
+    expect(plot.lines.map(({ style }) => style)).toEqual(['solid', 'dashed']);
+  });
+
+  test('leave a gap in a line where there is no answer', () => {
+    const chart = sampleExample('eightResistors').report.derating?.overAmbient;
+    if (!chart) throw new Error('no chart');
+    const torn = chart.lines.map((line) => ({
+      ...line,
+      points: line.points.map((point, i) => (i === 2 ? { ...point, y: null } : point)),
+    }));
+    for (const { d } of plotLines({ ...chart, lines: torn }, 62, 36).lines)
+      expect(d.match(/M/g)).toHaveLength(2);
+  });
 });

@@ -17,12 +17,34 @@ import type { AirOutcome, HeatOutcome } from './outcome.ts';
 import type { SinkHeat } from './sinkHeat.ts';
 import type { Work } from './work.ts';
 
+/** Where one variable of a method stands at the answer, inside its range or out of it. */
+export interface Standing {
+  readonly card: string;
+  readonly variable: string;
+  readonly value: number;
+}
+
+export interface Judgement {
+  readonly notes: readonly Note[];
+  readonly stands: readonly Standing[];
+}
+
+type Judge = <V extends string>(card: Card<V>, given: Partial<Record<V, number>>, where?: string) => Note[];
+
 /** Everything that limits trust in this answer: ranges of the methods it used, and what the model cannot see. */
-export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
+export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Judgement {
   const { input, bank } = work;
   const notes: Note[] = [];
+  const stands: Standing[] = [];
+  const judge: Judge = (card, given, where) => {
+    for (const variable in card.range) {
+      const value = given[variable];
+      if (value !== undefined) stands.push({ card: card.id, variable, value });
+    }
+    return checkRange(card, given, where);
+  };
   const range = <V extends string>(card: Card<V>, given: Partial<Record<V, number>>, where?: string) => {
-    notes.push(...checkRange(card, given, where));
+    notes.push(...judge(card, given, where));
   };
   range(density, { T_K: heat.exhaust_K });
   range(heatCapacity, { T_K: heat.exhaust_K });
@@ -36,9 +58,9 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   }
   range(bond, { voidShare: input.bond.voidShare });
   work.sinkHeat.forEach((sink, s) => {
-    if (sink) notes.push(...sinkNotes(work, sink, s));
+    if (sink) notes.push(...sinkNotes(judge, work, sink, s));
   });
-  notes.push(...spreadingNotes(work));
+  notes.push(...spreadingNotes(judge, work));
 
   const plenumSpeed = air.massFlow_kgPerS / (work.plenum.rho_kgPerM3 * bank.plenumArea_m2);
   const downstream_Pa = air.stages.reduce(
@@ -59,7 +81,7 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
   const stable = air.intersections.filter((point) => point.stable).length;
   if (stable > 1)
     notes.push({ code: 'severalPoints', severity: 'caution', variable: 'count', value: stable });
-  notes.push(...fanNotes(work, air), ...draughtNotes(work, air, heat));
+  notes.push(...fanNotes(judge, work, air), ...draughtNotes(judge, work, air, heat));
   for (const p of heat.positions) {
     const { part } = input.positions[p.index] as (typeof input.positions)[number];
     const where = `resistor ${p.index + 1}`;
@@ -98,15 +120,15 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): No
         high: null,
       });
   }
-  return notes;
+  return { notes, stands };
 }
 
-function fanNotes(work: Work, air: AirOutcome): Note[] {
+function fanNotes(judge: Judge, work: Work, air: AirOutcome): Note[] {
   const notes: Note[] = [];
   const { fan } = work.input;
   for (const { index, speedRatio, backwards } of air.fans) {
     const where = `fan ${index + 1}`;
-    if (speedRatio > 0) notes.push(...checkRange(fanLaws, { speedRatio }, where));
+    if (speedRatio > 0) notes.push(...judge(fanLaws, { speedRatio }, where));
     if (backwards)
       notes.push({
         code: 'fanBackwards',
@@ -131,7 +153,7 @@ function fanNotes(work: Work, air: AirOutcome): Note[] {
 }
 
 /** Air that warmth moves, and air that moves the wrong way. */
-function draughtNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
+function draughtNotes(judge: Judge, work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
   const { box, sink } = work.input;
   const notes: Note[] = [];
   const back = air.passages.filter((passage) => passage.share * Math.sign(air.flow_m3PerS || 1) < -1e-3);
@@ -151,21 +173,21 @@ function draughtNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Note[] {
   const gap_m = work.bank.finGap_m;
   const perKelvin = buoyancy_PerM3K(1 / room.T_K, nu, nu / room.prandtl);
   const ra = rayleigh(perKelvin, Math.max(0, hottest_K - heat.entering_K), gap_m);
-  notes.push(...checkRange(draught, { elenbaas: elenbaas(ra, gap_m, sink.length_m) }));
+  notes.push(...judge(draught, { elenbaas: elenbaas(ra, gap_m, sink.length_m) }));
   return notes;
 }
 
-function sinkNotes(work: Work, sink: SinkHeat, s: number): Note[] {
+function sinkNotes(judge: Judge, work: Work, sink: SinkHeat, s: number): Note[] {
   const { bank, input } = work;
   const { finHeight_m, length_m } = input.sink;
   const where = `sink ${s + 1}`;
   const properties = work.inSink[s] as Work['room'];
   const { channel, reynolds } = sink;
   const xPlus = channel.lengthOverDiameter / reynolds;
-  const notes = checkRange(frictionApparent, { xPlus }, where);
+  const notes = judge(frictionApparent, { xPlus }, where);
   const zStar = channel.zStarScale / (reynolds * properties.prandtl);
   const aspect = Math.min(bank.finGap_m, finHeight_m) / Math.max(bank.finGap_m, finHeight_m);
-  notes.push(...checkRange(nusseltDeveloping, { zStar, aspect, prandtl: properties.prandtl }, where));
+  notes.push(...judge(nusseltDeveloping, { zStar, aspect, prandtl: properties.prandtl }, where));
   if (reynolds > 1500 && reynolds < 4000) {
     notes.push({
       code: 'transition',
@@ -203,7 +225,7 @@ function sinkNotes(work: Work, sink: SinkHeat, s: number): Note[] {
   return notes;
 }
 
-function spreadingNotes(work: Work): Note[] {
+function spreadingNotes(judge: Judge, work: Work): Note[] {
   const { sink } = work.input;
   const plateArea_m2 = sink.width_m * sink.length_m;
   const plateRadius_m = Math.sqrt(plateArea_m2 / Math.PI);
@@ -213,7 +235,7 @@ function spreadingNotes(work: Work): Note[] {
     if (seen.has(part)) return [];
     seen.add(part);
     const sourceRadius_m = Math.sqrt((part.length_m * part.width_m) / Math.PI);
-    return checkRange(
+    return judge(
       spreading,
       {
         radiusRatio: sourceRadius_m / plateRadius_m,

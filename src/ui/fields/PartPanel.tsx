@@ -12,6 +12,8 @@ import { shelfAt } from './shelfAt.ts';
 // Tables and the shelf come after the first paint.
 const ListEditors = lazy(async () => ({ default: (await import('./ListEditors.tsx')).ListEditors }));
 
+const ChecksumLine = lazy(async () => ({ default: (await import('./ChecksumLine.tsx')).ChecksumLine }));
+
 /** All inputs of the chosen part, and the title block below them. */
 export function PartPanel() {
   const { part, title, fields, lists } = groupOf(useDesign(({ selectedPart }) => selectedPart));
@@ -48,6 +50,9 @@ export function PartPanel() {
           <Field path="revision" />
           <RemarkField path="remark" />
           <Field path="invented" />
+          <Suspense fallback={null}>
+            <ChecksumLine />
+          </Suspense>
         </Disclosure>
       </div>
     </section>

@@ -28,6 +28,8 @@ export function HowIsItComputed({ report }: { readonly report: Report }) {
                 <dd>{method.source}</dd>
                 <dt>Range</dt>
                 <dd>{method.range}</dd>
+                <dt>Here</dt>
+                <dd>{method.here}</dd>
                 <dt>Scatter, 1σ</dt>
                 <dd>{method.scatter}</dd>
               </dl>

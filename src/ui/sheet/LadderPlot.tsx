@@ -1,4 +1,4 @@
-import type { LadderPlot as Plot } from './plots.ts';
+import type { LadderPlot as Plot } from './plotLadder.ts';
 
 export function LadderPlot({ plot, title }: { readonly plot: Plot; readonly title: string }) {
   return (

@@ -1,17 +1,88 @@
-import { useEffect, useRef } from 'react';
-import { createPortal } from 'react-dom';
+import { Fragment, useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
+import { createPortal, flushSync } from 'react-dom';
 import type { Report } from '../../report/types.ts';
-import { fitPage } from './fitPage.ts';
+import { roomOnPage, shrink } from './fitPage.ts';
+import { furtherPages } from './furtherPages.ts';
+import { type LaidOut, layOut } from './layOut.ts';
+import { type SheetSize, sheetSizes } from './measures.ts';
+import { usePrintChoice, wantOnePage } from './printChoice.ts';
+import './art.css';
+import './further.css';
 import './sheet.css';
 import { SheetPage } from './SheetPage.tsx';
+import { Galley, TablePages } from './TablePages.tsx';
 
-/** Stands beside the app in the body, unseen on a screen; printing from anywhere prints it and nothing else. */
+/**
+ * Stands beside the app in the body, unseen on a screen; printing from anywhere prints it and nothing else. The pages
+ * behind the summary are there only when somebody asked for them, and only for one print.
+ */
 export function Sheet({ report }: { readonly report: Report }) {
   const page = useRef<HTMLElement>(null);
+  const galleys = useRef(new Map<string, HTMLElement>());
+  const [size, setSize] = useState(sheetSizes[0] as SheetSize);
+  const [laid, setLaid] = useState<ReadonlyMap<string, LaidOut>>(new Map());
+  const { wanted } = usePrintChoice();
+  const parts = useMemo(
+    () =>
+      furtherPages
+        .filter(({ id }) => wanted.includes(id))
+        .map((further) => ({ ...further, tables: further.tables(report) })),
+    [wanted, report],
+  );
+
+  const prepare = useEffectEvent(() => {
+    const measured = new Map([...galleys.current].map(([id, galley]) => [id, layOut(galley)]));
+    flushSync(() => setLaid(measured));
+    page.current?.style.removeProperty('zoom');
+    for (const each of sheetSizes) {
+      flushSync(() => setSize(each));
+      if (page.current && roomOnPage(page.current) >= 1) return;
+    }
+    if (page.current) shrink(page.current, roomOnPage);
+  });
   useEffect(() => {
-    const fit = () => page.current && fitPage(page.current);
-    window.addEventListener('beforeprint', fit);
-    return () => window.removeEventListener('beforeprint', fit);
+    window.addEventListener('beforeprint', prepare);
+    window.addEventListener('afterprint', wantOnePage);
+    return () => {
+      window.removeEventListener('beforeprint', prepare);
+      window.removeEventListener('afterprint', wantOnePage);
+    };
   }, []);
-  return createPortal(<SheetPage report={report} page={page} />, document.body);
+
+  const counts = parts.map(({ id }) => laid.get(id)?.pages.length ?? 0);
+  const pages = counts.reduce((sum, count) => sum + count, 1);
+  return createPortal(
+    <>
+      <SheetPage report={report} size={size} pages={pages} page={page} />
+      {parts.map(({ id, label, tables, firstColumn }, i) => {
+        const pieces = laid.get(id);
+        const first = counts.slice(0, i).reduce((sum, count) => sum + count, 2);
+        return (
+          <Fragment key={id}>
+            <Galley
+              tables={tables}
+              firstColumn={firstColumn}
+              galley={(element) => {
+                if (element) galleys.current.set(id, element);
+                return () => {
+                  galleys.current.delete(id);
+                };
+              }}
+            />
+            {pieces && (
+              <TablePages
+                label={label}
+                title={report.title}
+                tables={tables}
+                laid={pieces}
+                first={first}
+                pages={pages}
+              />
+            )}
+          </Fragment>
+        );
+      })}
+    </>,
+    document.body,
+  );
 }

@@ -1,60 +1,43 @@
 import type { Report } from '../../report/types.ts';
 
-/** Assumptions and numbered sources in small print, then the title block with its place for a signature. */
-export function SheetFoot({ report: { title, verdict, assumptions, sources } }: { readonly report: Report }) {
+/** Remark and footnotes: how to read the drawing, what is taken for granted, and the sources that the limits number. */
+export function SheetFoot({ report }: { readonly report: Report }) {
+  const { assumptions, drawing, limits, methods, sources, title } = report;
+  const named = new Set(limits.map(({ footnote }) => footnote));
+  const granted = assumptions.filter(({ ofModel }) => ofModel);
   return (
-    <footer className="sheet-foot">
-      <section className="sheet-small">
-        <h2>Taken for granted, and sources</h2>
-        <div>
-          <p>
-            {assumptions
-              .filter(({ ofModel }) => ofModel)
-              .map(({ says }) => says)
-              .join(' ')}{' '}
-            What each method takes for granted stands on the screen.
-          </p>
-          <ol>
-            {sources.map(({ number, cite }) => (
-              <li key={number} value={number}>
-                {shortCite(cite)}
-              </li>
+    <section className="sheet-notes">
+      {title.remark !== '' && (
+        <p className="remark">
+          <b>Remark.</b> {title.remark}
+        </p>
+      )}
+      <p>
+        <b>Drawing.</b> {drawing.caption}
+        {granted.length > 0 && (
+          <>
+            {' '}
+            <b>Taken for granted.</b> {granted.map(({ says }) => says).join(' ')}
+          </>
+        )}
+      </p>
+      {named.size > 0 && (
+        <p>
+          <b>Sources of the limits.</b>{' '}
+          {sources
+            .filter(({ number }) => named.has(number))
+            .map(({ key, number, cite }) => (
+              <span key={key}>
+                <sup>{number}</sup>
+                {cite.split(';')[0]}{' '}
+              </span>
             ))}
-          </ol>
-          <p>† Confirm the value of this limit for your case.</p>
-        </div>
-      </section>
-      <dl className="sheet-title">
-        <div className="wide">
-          <dt>Title</dt>
-          <dd>{title.title}</dd>
-        </div>
-        <div>
-          <dt>Revision</dt>
-          <dd>{title.revision}</dd>
-        </div>
-        <div>
-          <dt>Date</dt>
-          <dd>{title.date}</dd>
-        </div>
-        <div className="wide">
-          <dt>Verdict</dt>
-          <dd>{verdict.word}</dd>
-        </div>
-        <div className="wide sign">
-          <dt>Checked, name and date</dt>
-          <dd />
-        </div>
-        <div>
-          <dt>Computed with</dt>
-          <dd>Throughfin</dd>
-        </div>
-      </dl>
-    </footer>
+          <span>
+            <sup>†</sup>confirm the value for your case.
+          </span>{' '}
+          Those of the {methods.length} methods: on the pages of the working.
+        </p>
+      )}
+    </section>
   );
-}
-
-/** Work and place; how it was seen stands on the screen. */
-function shortCite(cite: string): string {
-  return cite.split(';')[0] ?? cite;
 }

@@ -1,36 +1,36 @@
-import type { InputGroup } from '../../report/types.ts';
-import { most } from './measures.ts';
+import type { Report } from '../../report/types.ts';
 
-export function SheetInputs({
-  inputs,
-  remark,
-}: {
-  readonly inputs: readonly InputGroup[];
-  readonly remark: string;
-}) {
+interface Props {
+  readonly report: Report;
+  /** How many kinds of resistor there is room for. */
+  readonly parts: number;
+}
+
+/** As many lines as a part has but for long lists. */
+const mostLines = 6;
+
+/** Without what drawing and limits say; all of it where there is no answer and so no limit. */
+export function SheetInputs({ report: { inputs, verdict }, parts }: Props) {
+  const groups = inputs.flatMap(({ part, title, rows }) => {
+    const said = rows.filter(({ elsewhere }) => !elsewhere || verdict.state === 'noAnswer');
+    const most = part === 'resistors' ? parts : mostLines;
+    return said.length === 0 ? [] : [{ title, rows: said.slice(0, most), more: said.length - most }];
+  });
   return (
-    <section className="sheet-inputs">
+    <section className="sheet-inputs sheet-part">
       <h2>Inputs that matter</h2>
       <div>
-        {inputs.map((group) => (
-          <dl key={group.title}>
-            <dt>{group.title}</dt>
-            <dd>
-              {group.rows.slice(0, most.parts).map((row) => (
-                <p key={row.label}>
-                  <i>{row.label}</i> {row.value}
-                </p>
-              ))}
-              {group.rows.length > most.parts && <p>and {group.rows.length - most.parts} more</p>}
-            </dd>
-          </dl>
+        {groups.map((group) => (
+          <p key={group.title}>
+            <b>{group.title}</b>
+            {group.rows.map((row) => (
+              <span key={row.label}>
+                <i>{row.label}</i> {row.value}
+              </span>
+            ))}
+            {group.more > 0 && <span>and {group.more} more on the pages of all inputs</span>}
+          </p>
         ))}
-        {remark !== '' && (
-          <dl>
-            <dt>Remark</dt>
-            <dd>{remark}</dd>
-          </dl>
-        )}
       </div>
     </section>
   );

@@ -1,31 +1,25 @@
 import type { Report } from '../../report/types.ts';
-import { most } from './measures.ts';
 
-export function SheetLimits({ report: { limits, notes } }: { readonly report: Report }) {
+const heads = ['Limit', 'Where', '>Value', '>Limit', '>Margin', '>Load up to', 'Verdict', '>Source'];
+
+interface Props {
+  readonly report: Report;
+  /** How many notes there is room for. */
+  readonly notes: number;
+}
+
+export function SheetLimits({ report: { limits, notes }, notes: most }: Props) {
   return (
     <section className="sheet-limits">
       <h2>Limits, most urgent first</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Limit</th>
-            <th scope="col">Where</th>
-            <th scope="col" className="number">
-              Value
-            </th>
-            <th scope="col" className="number">
-              Limit
-            </th>
-            <th scope="col" className="number">
-              Margin
-            </th>
-            <th scope="col" className="number">
-              Load up to
-            </th>
-            <th scope="col">Verdict</th>
-            <th scope="col" className="number">
-              Source
-            </th>
+            {heads.map((head) => (
+              <th key={head} scope="col" className={head.startsWith('>') ? 'number' : undefined}>
+                {head.replace('>', '')}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
@@ -46,16 +40,18 @@ export function SheetLimits({ report: { limits, notes } }: { readonly report: Re
           ))}
         </tbody>
       </table>
-      <ul className="sheet-notes">
-        {notes.slice(0, most.notes).map((note) => (
-          <li key={note.text}>
-            <b>{note.severityWord}:</b> {note.text}
-          </li>
-        ))}
-        {notes.length > most.notes && (
-          <li>{notes.length - most.notes} more notes stand on the screen and in the report.</li>
-        )}
-      </ul>
+      {notes.length > 0 && (
+        <ul>
+          {notes.slice(0, most).map((note) => (
+            <li key={note.text}>
+              <b>{note.severityWord}:</b> {note.text}
+            </li>
+          ))}
+          {notes.length > most && (
+            <li>{notes.length - most} more notes stand on the pages of tables and on the screen.</li>
+          )}
+        </ul>
+      )}
     </section>
   );
 }

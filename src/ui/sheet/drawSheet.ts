@@ -8,6 +8,7 @@ import type {
   ShapeRole,
   Spot,
 } from '../../report/drawing.ts';
+import { type Area, meet, within } from './placeText.ts';
 
 /** All numbers in millimetres on paper. */
 export interface ArtRect {
@@ -51,8 +52,8 @@ export interface SheetArt {
 
 /** Room round a view for its dimension lines. */
 const edges = {
-  section: { left: 7, right: 11, top: 1, bottom: 6.5 },
-  plan: { left: 2, right: 19, top: 7, bottom: 6.5 },
+  section: { left: 7, right: 11, top: 1, bottom: 7 },
+  plan: { left: 2, right: 19, top: 8, bottom: 7 },
 } as const;
 type ViewName = keyof typeof edges;
 /** Scales that a draughtsman would choose, as paper over life: 1 : n. */
@@ -61,7 +62,8 @@ const scales = [0.5, 0.8, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 2
 const behind: readonly ShapeRole[] = ['plenum', 'neck', 'fins', 'fanOpening'];
 /** The plan shows the bay alone; what stands before it is in the section. */
 const sectionOnly: readonly PartId[] = ['guard', 'filter', 'fan', 'neck'];
-const isShown = ({ prominence }: Dimension) => prominence === 'main';
+/** Measures that the sheet has a place for, the weightiest first: where two would meet, the later one is left out. */
+const shown = ['side', 'end', 'bay', 'fan', 'plenum', 'fins', 'row', 'width', 'neck'];
 
 type Placed = (spot: Spot) => { readonly x: number; readonly y: number };
 
@@ -97,6 +99,12 @@ export function drawSheet(model: DrawingModel, width: number, mostHeight: number
         .filter((shape) => shape.corners === null && behind.includes(shape.role) === wanted)
         .map((shape, i) => rectOf(shape, placed, chosen.perMetre, `${name}-${wanted}-${i}`)),
     );
+  const positions = views.flatMap(numbers);
+  const measures = apart(
+    views.flatMap((view) => view.view.dimensions.flatMap((each) => measureOf(each, view))),
+    positions.map(boxOf),
+    { x: 0, y: 0, width, height: chosen.height },
+  );
   return {
     width,
     height: chosen.height,
@@ -105,8 +113,8 @@ export function drawSheet(model: DrawingModel, width: number, mostHeight: number
     streams: views.flatMap((view) => streamsOf(view, chosen.perMetre, true)),
     front: rects(false),
     slips: views.flatMap((view) => streamsOf(view, chosen.perMetre, false)),
-    lines: views.flatMap((view) => [...polygons(view), ...dimensionLines(view)]),
-    texts: views.flatMap((view) => [...dimensionTexts(view), ...numbers(view)]),
+    lines: [...views.flatMap(polygons), ...measures.map(({ line }) => line)],
+    texts: [...measures.map(({ text }) => text), ...positions],
   };
 }
 
@@ -283,112 +291,109 @@ function ruleOf(dimension: Dimension, { placed, left }: View): Rule {
 
 const isGap = (dimension: Dimension) => dimension.id === 'side' || dimension.id === 'end';
 
-function dimensionLines(shownView: View): ArtPath[] {
-  const { view, name, placed } = shownView;
-  return view.dimensions.filter(isShown).flatMap((dimension) => {
-    if (isGap(dimension)) return [leader(dimension, shownView)];
-    const { from, to, upright } = ruleOf(dimension, shownView);
-    const ends = [placed(dimension.from), placed(dimension.to)];
-    const slash = (at: Corner) =>
-      pathOf([
-        { x: at.x - 0.6, y: at.y + 0.6 },
-        { x: at.x + 0.6, y: at.y - 0.6 },
-      ]);
-    const past = dimension.side === 'right' || dimension.side === 'below' ? 0.8 : -0.8;
-    const extension = [from, to].map((at, i) =>
-      pathOf([ends[i] as Corner, upright ? { x: at.x + past, y: at.y } : { x: at.x, y: at.y + past }]),
-    );
-    return [
-      {
-        key: `${name}-${dimension.id}`,
-        kind: 'dimension',
-        d: [pathOf([from, to]), ...extension, slash(from), slash(to)].join(''),
-        width: null,
-      },
-    ];
-  });
+/** A dimension as drawn: its line and its words. */
+interface Measure {
+  readonly id: string;
+  readonly line: ArtPath;
+  readonly text: ArtText;
 }
+
+function measureOf(dimension: Dimension, view: View): Measure[] {
+  if (!shown.includes(dimension.id)) return [];
+  const key = `${view.name}-${dimension.id}`;
+  const { d, ...words } = isGap(dimension) ? leader(dimension, view) : rule(dimension, view);
+  return [
+    {
+      id: dimension.id,
+      line: { key, kind: 'dimension', d, width: null },
+      text: { key, kind: 'measure', ...words },
+    },
+  ];
+}
+
+type Drawn = { readonly d: string } & Omit<ArtText, 'key' | 'kind'>;
 
 /** A gap is too small for arrows of its own: a leader points at it from above the plan. */
-function leader(dimension: Dimension, shownView: View): ArtPath {
-  const { at, knee } = leaderOf(dimension, shownView);
-  return {
-    key: `${shownView.name}-${dimension.id}`,
-    kind: 'dimension',
-    d: pathOf([at, knee, { x: knee.x + (dimension.id === 'side' ? -1 : 1), y: knee.y }]),
-    width: null,
-  };
-}
-
-function leaderOf(dimension: Dimension, { view, placed }: View): { at: Corner; knee: Corner } {
+function leader(dimension: Dimension, shownView: View): Drawn {
+  const { view, placed } = shownView;
   const a = placed(dimension.from);
   const b = placed(dimension.to);
-  const at = {
-    x: (a.x + b.x) / 2,
-    y: dimension.id === 'side' ? (a.y + b.y) / 2 : (a.y + placed(view.bounds).y) / 2,
-  };
+  const side = dimension.id === 'side';
   const top = placed(view.bounds).y;
-  return { at, knee: { x: at.x + (dimension.id === 'side' ? -1.2 : 1.6), y: top - 4 } };
+  const x = side ? betweenChips(shownView) : (a.x + b.x) / 2;
+  const at = { x, y: side ? (a.y + b.y) / 2 : (a.y + top) / 2 };
+  const knee = { x: at.x + (side ? 0 : 1.6), y: top - 4.4 };
+  return {
+    d: pathOf([at, knee, { x: knee.x + (side ? -1 : 1), y: knee.y }]),
+    x: round(knee.x + (side ? -1.5 : 1.5)),
+    y: round(knee.y + 0.85),
+    text: `${dimension.label} ${dimension.text}`,
+    anchor: side ? 'end' : 'start',
+    turned: false,
+  };
 }
 
-/** Width of a measure as set, generously. */
+/** A gap beside the row is the same all along it: pointed at where no number of a chip stands in the way. */
+function betweenChips({ view, placed, left }: View): number {
+  const chips = view.shapes
+    .filter(({ role }) => role === 'chip')
+    .map(({ box }) => placed({ u_m: box.u_m + box.width_m / 2, v_m: box.v_m }).x);
+  const [before = left, after = before] = chips.slice(Math.max(0, Math.floor(chips.length / 2) - 1));
+  return chips.length > 1 ? (before + after) / 2 : before - 2.6;
+}
+
+/** A dimension line beside its measure with oblique strokes at its ends; the name is left out where there is no room for it. */
+function rule(dimension: Dimension, shownView: View): Drawn {
+  const { from, to, upright, length } = ruleOf(dimension, shownView);
+  const ends = [shownView.placed(dimension.from), shownView.placed(dimension.to)];
+  const slash = (at: Corner) =>
+    pathOf([
+      { x: at.x - 0.6, y: at.y + 0.6 },
+      { x: at.x + 0.6, y: at.y - 0.6 },
+    ]);
+  const past = dimension.side === 'right' || dimension.side === 'below' ? 0.8 : -0.8;
+  const extension = [from, to].map((at, i) =>
+    pathOf([ends[i] as Corner, upright ? { x: at.x + past, y: at.y } : { x: at.x, y: at.y + past }]),
+  );
+  const d = [pathOf([from, to]), ...extension, slash(from), slash(to)].join('');
+  const named = `${dimension.label} ${dimension.text}`;
+  const text = length < textWidth(named) ? dimension.text : named;
+  const x = round((from.x + to.x) / 2);
+  const y = round((from.y + to.y) / 2);
+  if (!upright) return { d, x, y: round(y + 2.9), text, anchor: 'middle', turned: false };
+  if (dimension.side === 'left') return { d, x: round(x - 1), y, text, anchor: 'middle', turned: true };
+  if (length < textWidth(text))
+    return { d, x: round(x + 1.2), y: round(y + 0.85), text, anchor: 'start', turned: false };
+  return { d, x: round(x + 2.9), y, text, anchor: 'middle', turned: true };
+}
+
+/** Size of the type of measures, 7 pt, and the width of a letter of it, generously. */
+const letter = { height: 2.5, width: 1.42 } as const;
+
 function textWidth(text: string): number {
-  return text.length * 1.25;
+  return text.length * letter.width;
 }
 
-function dimensionTexts(shownView: View): ArtText[] {
-  const { view, name } = shownView;
-  return view.dimensions.filter(isShown).map((dimension): ArtText => {
-    const key = `${name}-${dimension.id}`;
-    const text = `${dimension.label} ${dimension.text}`;
-    if (isGap(dimension)) {
-      const { knee } = leaderOf(dimension, shownView);
-      const side = dimension.id === 'side';
-      return {
-        key,
-        kind: 'measure',
-        x: round(knee.x + (side ? -1.5 : 1.5)),
-        y: round(knee.y + 0.7),
-        text,
-        anchor: side ? 'end' : 'start',
-        turned: false,
-      };
-    }
-    const { from, to, upright, length } = ruleOf(dimension, shownView);
-    const x = (from.x + to.x) / 2;
-    const y = (from.y + to.y) / 2;
-    if (!upright)
-      return {
-        key,
-        kind: 'measure',
-        x: round(x),
-        y: round(y + 2.6),
-        text: length < textWidth(text) ? dimension.text : text,
-        anchor: 'middle',
-        turned: false,
-      };
-    const words = length < textWidth(text) ? dimension.text : text;
-    const left = dimension.side === 'left';
-    if (!left && length < textWidth(words))
-      return {
-        key,
-        kind: 'measure',
-        x: round(x + 1.2),
-        y: round(y + 0.7),
-        text: words,
-        anchor: 'start',
-        turned: false,
-      };
-    return {
-      key,
-      kind: 'measure',
-      x: round(left ? x - 1 : x + 2.4),
-      y: round(y),
-      text: words,
-      anchor: 'middle',
-      turned: true,
-    };
-  });
+function boxOf({ x, y, text, anchor, turned }: ArtText): Area {
+  const length = textWidth(text);
+  const before = { start: 0, middle: length / 2, end: length }[anchor];
+  return turned
+    ? { x: x - letter.height, y: y - length + before, width: letter.height, height: length }
+    : { x: x - before, y: y - letter.height, width: length, height: letter.height };
+}
+
+/** Those that stand on the paper and clear of one another, weightiest first. */
+function apart(measures: readonly Measure[], taken: readonly Area[], paper: Area): Measure[] {
+  const kept: Measure[] = [];
+  const areas = [...taken];
+  const rank = ({ id }: Measure) => shown.indexOf(id);
+  for (const measure of [...measures].sort((a, b) => rank(a) - rank(b))) {
+    const area = boxOf(measure.text);
+    if (!within(area, paper) || areas.some((other) => meet(area, other))) continue;
+    kept.push(measure);
+    areas.push(area);
+  }
+  return kept;
 }
 
 /** Position numbers under the chips of the plan, where they stand far enough apart to be read. */
@@ -398,9 +403,9 @@ function numbers({ view, name, placed }: View): ArtText[] {
   const spots = chips.map((chip) =>
     placed({ u_m: chip.box.u_m + chip.box.width_m / 2, v_m: view.bounds.v_m }),
   );
-  const apart =
+  const pitch =
     spots.length > 1 ? ((spots.at(-1) as Corner).x - (spots[0] as Corner).x) / (spots.length - 1) : 99;
-  const every = Math.max(1, Math.ceil(3 / apart));
+  const every = Math.max(1, Math.ceil(3.6 / pitch));
   return spots.flatMap(({ x, y }, i) =>
     i % every === 0
       ? [

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { solveCommand } from '../../../src/cli/solveCommand.ts';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
-import { serialiseDesign } from '../../../src/io/designFile.ts';
 import type { Design } from '../../../src/model/design.ts';
+import { designChecksum } from '../../../src/model/designChecksum.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { buildReport } from '../../../src/report/buildReport.ts';
 import { reportJson } from '../../../src/report/reportJson.ts';
@@ -49,6 +50,13 @@ describe('npm run solve', () => {
     expect(dead.out).not.toBe('');
   });
 
+  test('prints the checksum that the sheet of the same design carries', async () => {
+    const { out } = await run(['box.json'], { 'box.json': serialiseDesign(eight) });
+    expect(out).toContain(`Checksum ${designChecksum(eight)},`);
+    const turned = await run(['box.json'], { 'box.json': JSON.stringify(eight) });
+    expect(turned.out).toContain(designChecksum(eight));
+  });
+
   test('prints JSON for programs', async () => {
     const { code, out } = await run(['--json', 'box.json'], { 'box.json': serialiseDesign(eight) });
     expect(code).toBe(0);
@@ -61,7 +69,12 @@ describe('npm run solve', () => {
     });
     const outcome = solveSystem(toCore(eight));
     // On the page the report carries its day and the state of the fields.
-    const report = buildReport(eight, outcome, { system, date: '25 November 2026', stale: false });
+    const report = buildReport(eight, outcome, {
+      system,
+      date: '25 November 2026',
+      stale: false,
+      checksum: designChecksum(eight),
+    });
     expect(out).toBe(reportJson(report, outcome));
     expect(out).not.toContain('2026');
   });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { designFileName, serialiseDesign } from '../../../src/io/designFile.ts';
+import { designFileName } from '../../../src/io/designFile.ts';
 import { defaultDesign } from '../../../src/model/defaults.ts';
 import { parseDesignText } from '../../../src/model/designText.ts';
 import { examples } from '../../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 
 describe('a design file', () => {
   test('gives back the very design that was saved, and the same text again', () => {

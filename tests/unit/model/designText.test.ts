@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { serialiseDesign } from '../../../src/io/designFile.ts';
 import { defaultDesign } from '../../../src/model/defaults.ts';
 import { parseDesignText, tooLarge } from '../../../src/model/designText.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 
 const reasonOf = (text: string) => {
   const read = parseDesignText(text);

@@ -6,7 +6,11 @@ const plain = (text: string) => text.replaceAll('\u202f', ' ');
 
 describe.each(exampleIds)('the headline of %s', (id) => {
   const { design, outcome, report } = sampleExample(id);
-  const headline = buildHeadline(design, outcome, { system: 'metric', date: report.title.date });
+  const headline = buildHeadline(design, outcome, {
+    system: 'metric',
+    date: report.title.date,
+    checksum: report.title.checksum,
+  });
 
   test('says word for word what the whole report says a moment later', () => {
     const { limits, ...rest } = headline;

@@ -123,7 +123,7 @@ describe('notes', () => {
 
 describe('units', () => {
   test('never mix: the inch report speaks of °F, cfm and inches, not of °C, m³/h or mm', () => {
-    const { drawing, sources, methods, assumptions, inputs, title, load, ...own } = sampleExample(
+    const { drawing, sources, methods, assumptions, inputs, everyInput, title, load, ...own } = sampleExample(
       'eightResistors',
       'inch',
     ).report;

@@ -33,6 +33,14 @@ describe.each(exampleIds)('the derating of %s', (id) => {
     }
   });
 
+  test('marks the rating in the room of the design, on the line', () => {
+    const [mark, ...more] = overAmbient.marks;
+    expect(more).toEqual([]);
+    expect(mark?.x).toBeCloseTo(design.room.T_K - 273.15, 9);
+    expect(mark?.label).toBe(report.ratings?.total);
+    expect(overAltitude.marks).toEqual([]);
+  });
+
   test('keeps the box without fan below the one with', () => {
     for (const chart of [overAmbient, overAltitude])
       for (const { x, y } of pointsOf(chart, 'stopped')) expect(y).toBeLessThan(wattsAt(chart, x));

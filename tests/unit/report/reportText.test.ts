@@ -11,6 +11,7 @@ describe('the report on a terminal', () => {
     const squeeze = (text: string) => text.replaceAll(/\s+/g, ' ');
     const said = [
       report.title.title,
+      `Checksum ${report.title.checksum}`,
       report.verdict.sentence,
       ...report.verdict.reasons,
       report.ratings?.sentence ?? '',

@@ -1,9 +1,9 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { SystemInput } from '../../../src/core/system/input.ts';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
-import { serialiseDesign } from '../../../src/io/designFile.ts';
 import { defaultDesign } from '../../../src/model/defaults.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
+import { serialiseDesign } from '../../../src/model/serialiseDesign.ts';
 import { toCore } from '../../../src/model/toCore.ts';
 import { createDesignStore } from '../../../src/store/designStore.ts';
 import { fieldView } from '../../../src/store/fieldView.ts';

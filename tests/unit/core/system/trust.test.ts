@@ -35,7 +35,7 @@ describe('trustOf', () => {
 
   test('is empty where there is no answer', () => {
     const still = { ...base, fan: { ...base.fan, supply_V: 1 } };
-    expect(trustOf(still)).toEqual({ notes: [], used: [] });
+    expect(trustOf(still)).toEqual({ notes: [], stands: [], used: [] });
     expect(trustOf(still, fansStopped).used).not.toEqual([]); // stopped it does not need its fan
   });
 });

@@ -1,0 +1,121 @@
+import type { Design } from '../model/design.ts';
+import { type Field, fields } from '../model/fields.ts';
+import { labelOfOption } from '../model/options.ts';
+import { getAt } from '../model/path.ts';
+import { quantity } from './format.ts';
+import type { InputSheet, UnitSystem } from './types.ts';
+
+/** Parts with inputs of their own, in the order of the form: the job, the way of the air, the heat, what bounds it. */
+const parts = [
+  ['room', 'Room'],
+  ['load', 'Load'],
+  ['inlet', 'Inlet'],
+  ['fan', 'Fan'],
+  ['plenum', 'Plenum'],
+  ['baffle', 'Baffle'],
+  ['sink', 'Sinks'],
+  ['bond', 'Bond lines'],
+  ['secondFace', 'Second face'],
+  ['box', 'Box'],
+  ['outlet', 'Outlet'],
+  ['limits', 'Limits'],
+  ['cutting', 'Panels to cut'],
+] as const;
+
+/** As many columns of values as a page holds. */
+const mostColumns = 4;
+
+/** Every field of the design, in the reader's units: what somebody needs who builds the file again from paper. */
+export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
+  const say = (path: string, field: Field) => sayValue(design, path, field, system);
+  const own = (prefix: string) =>
+    fields.filter(
+      ({ pattern }) => pattern.startsWith(prefix) && !pattern.slice(prefix.length).includes('[]'),
+    );
+  const single = (id: string, title: string, list: readonly Field[]): InputSheet => ({
+    id,
+    title,
+    heads: ['Input', 'Value'],
+    rows: list.map((field) => [field.label, say(field.pattern, field)]),
+  });
+  /** One column a row of the list, for lists with many fields. */
+  const beside = (list: string, title: string, count: number): InputSheet[] =>
+    chunks(count).map((indices) => ({
+      id: `${list}${indices[0]}`,
+      title,
+      heads: ['Input', ...indices.map((i) => `No. ${i + 1}`)],
+      rows: own(`${list}[].`).map((field) => [
+        field.label,
+        ...indices.map((i) => say(field.pattern.replace('[]', `[${i}]`), field)),
+      ]),
+    }));
+  /** One row a row of the list, for lists with few fields. `list` is a path that may hold indices itself. */
+  const below = (list: string, title: string, count: number): InputSheet[] => {
+    const columns = own(`${list.replace(/\[\d+\]/g, '[]')}[].`);
+    if (count === 0) return [];
+    return [
+      {
+        id: list,
+        title,
+        heads: ['No.', ...columns.map(({ label }) => label)],
+        rows: Array.from({ length: count }, (_, i) => [
+          `${i + 1}`,
+          ...columns.map((field) => say(`${list}[${i}].${lastKey(field.pattern)}`, field)),
+        ]),
+      },
+    ];
+  };
+  return [
+    single(
+      'block',
+      'Title block',
+      fields.filter(({ pattern }) => !/[.[]/.test(pattern)),
+    ),
+    ...parts.map(([key, title]) => single(key, title, own(`${key}.`))),
+    ...beside('parts', 'Kinds of resistor', design.parts.length),
+    ...below('positions', 'Resistors along the row', design.positions.length),
+    ...below('fan.curve', 'Curve of the fan', design.fan.curve.length),
+    ...beside('moreFans', 'Other kinds of fan', design.moreFans.length),
+    ...design.moreFans.flatMap(({ curve }, i) =>
+      below(`moreFans[${i}].curve`, `Curve of other fan ${i + 1}`, curve.length),
+    ),
+    ...below('extras', 'Extra losses', design.extras.length),
+    ...design.extras.flatMap(({ points }, i) =>
+      below(`extras[${i}].points`, `Measured points of extra loss ${i + 1}`, points.length),
+    ),
+  ];
+}
+
+function sayValue(design: Design, path: string, field: Field, system: UnitSystem): string {
+  const value = getAt(design, path);
+  switch (field.kind) {
+    case 'quantity':
+      return quantity(value as number, field.dimension, system);
+    case 'flag':
+      return value === true ? 'yes' : 'no';
+    case 'choice':
+      return labelOfOption(value as string);
+    case 'text':
+      return value === '' ? '–' : (value as string);
+    case 'count':
+      return field.pattern === 'positions[].part' ? partName(design, value as number) : `${value}`;
+  }
+}
+
+function partName({ parts: kinds }: Design, index: number): string {
+  return `No. ${index + 1}, ${kinds[index]?.name ?? ''}`;
+}
+
+function lastKey(pattern: string): string {
+  return pattern.slice(pattern.lastIndexOf('.') + 1);
+}
+
+/** Numbers from 0 in groups that are as even as they can be. */
+function chunks(count: number): number[][] {
+  const groups = Math.ceil(count / mostColumns);
+  return Array.from({ length: groups }, (_, g) => {
+    const from = Math.floor((g * count) / groups);
+    const to = Math.floor(((g + 1) * count) / groups);
+    return Array.from({ length: to - from }, (_unused, i) => from + i);
+  });
+}

@@ -1,0 +1,68 @@
+import { type MouseEvent, useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
+import { Button } from '../kit/Button.tsx';
+import { Dialog } from '../kit/Dialog.tsx';
+import { Switch } from '../kit/Switch.tsx';
+
+import { printAsked } from './askWhatToPrint.ts';
+import { furtherPages } from './furtherPages.ts';
+import styles from './PrintDialog.module.css';
+import { usePrintChoice, wantPages } from './printChoice.ts';
+
+/** Asks what to print behind the summary; without ticks it is the one page, as from the browser's own menu. */
+export function PrintDialog() {
+  const [isAsking, setAsking] = useState(false);
+  useEffect(() => {
+    const ask = (event: Event) => {
+      event.preventDefault();
+      setAsking(true);
+    };
+    window.addEventListener(printAsked, ask);
+    return () => window.removeEventListener(printAsked, ask);
+  }, []);
+  return isAsking && <Question onClose={() => setAsking(false)} />;
+}
+
+function Question({ onClose }: { readonly onClose: () => void }) {
+  const { ticked: before } = usePrintChoice();
+  const [ticked, setTicked] = useState(before);
+  const first = useRef<HTMLButtonElement>(null);
+  // A dialog gives the focus to what it has first, and that is a tick.
+  useEffect(() => first.current?.focus(), []);
+  const tick = (id: string, on: boolean) =>
+    setTicked(
+      furtherPages.map((page) => page.id).filter((each) => (each === id ? on : ticked.includes(each))),
+    );
+  const print = ({ currentTarget }: MouseEvent) => {
+    // The browser gives the focus back as a dialog closes, but not as one is taken away.
+    currentTarget.closest('dialog')?.close();
+    flushSync(() => wantPages(ticked));
+    window.print();
+  };
+  return (
+    <Dialog title="Print" onClose={onClose}>
+      <p>The summary has one page, A4 or Letter, and comes first.</p>
+      <fieldset className={styles.pages}>
+        <legend>Behind it, on pages of their own</legend>
+        {furtherPages.map(({ id, label, says }) => (
+          <div key={id}>
+            <Switch
+              id={`print-${id}`}
+              checked={ticked.includes(id)}
+              onSwitch={(on) => tick(id, on)}
+              describedBy={`print-${id}-says`}
+            />
+            <label htmlFor={`print-${id}`}>{label}</label>
+            <small id={`print-${id}-says`}>{says}</small>
+          </div>
+        ))}
+      </fieldset>
+      <div className={styles.choices}>
+        <Button ref={first} onClick={print}>
+          {ticked.length === 0 ? 'Print the one-page summary' : 'Print the summary and these pages'}
+        </Button>
+        <Button onClick={({ currentTarget }) => currentTarget.closest('dialog')?.close()}>Cancel</Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,58 @@
+import {
+  assumptionsTable,
+  cutNotesTable,
+  cutTables,
+  everyInputTables,
+  methodsTable,
+  reportTables,
+  sourcesTable,
+} from '../../report/tables.ts';
+import type { Report, TextTable } from '../../report/types.ts';
+
+/** Pages that may be printed behind the summary: one line makes another. */
+export interface FurtherPages {
+  readonly id: string;
+  /** Head of the pages, and the name of the choice. */
+  readonly label: string;
+  readonly says: string;
+  readonly tables: (report: Report) => readonly TextTable[];
+  /** Width of the first column of every table, in millimetres, where they shall stand in line. */
+  readonly firstColumn?: number;
+}
+
+/** What has its place on the summary itself or on other pages. */
+const elsewhere = ['cautions', 'inputs', 'methods', 'sources', 'assumptions'];
+
+export const furtherPages: readonly FurtherPages[] = [
+  {
+    id: 'inputs',
+    label: 'All inputs',
+    says: 'every field of the design, part by part',
+    tables: everyInputTables,
+    firstColumn: 46,
+  },
+  {
+    id: 'working',
+    label: 'Working',
+    says: 'methods with equation, source and range, and what is taken for granted',
+    tables: (report) =>
+      [methodsTable, sourcesTable, assumptionsTable]
+        .map((make) => make(report))
+        .filter(({ rows }) => rows.length > 0),
+  },
+  {
+    id: 'cut',
+    label: 'Panels to cut',
+    says: 'every panel with its sizes, cut-outs and bevels, and what to mind before cutting',
+    tables: (report) => [...cutTables(report), cutNotesTable(report)].filter(({ rows }) => rows.length > 0),
+  },
+  {
+    id: 'tables',
+    label: 'Tables',
+    says: 'limits, every resistor and sink, every passage, the curves, the time after a stop of the fan',
+    tables: (report) => {
+      const onOwnPages = [...elsewhere, ...cutTables(report).map(({ id }) => id)];
+      return reportTables(report).filter(({ id }) => !onOwnPages.includes(id));
+    },
+  },
+];
