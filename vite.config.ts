@@ -94,7 +94,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/{browser,print}/**/*.test.ts'],
           globalSetup: ['tests/browser/serveDist.ts'],
-          fileParallelism: false,
+          maxWorkers: 2,
           // A busy machine may take longer over a page; what never comes is still missed.
           expect: { poll: { timeout: 15_000 } },
           testTimeout: 60_000,

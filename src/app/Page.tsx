@@ -70,10 +70,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             <ViewBoundary store={store} name="the drawing" of={answer}>
               <figure className={styles.figure}>
                 <BoxDrawing model={report.drawing} selected={selected} onSelect={choose} />
-                <div ref={setUnderDrawing} className={styles.save} />
                 <figcaption className={styles.foot}>
                   <AirKey report={report} />
                   <StackDetail model={report.drawing} selected={selected} onSelect={choose} />
+                  <div ref={setUnderDrawing} className={styles.save} />
                 </figcaption>
               </figure>
             </ViewBoundary>

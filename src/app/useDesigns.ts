@@ -49,7 +49,10 @@ export function useDesigns(coming: Promise<Keeper>) {
       setShown(null);
     };
     if (isInAFile() || (await (await coming).flush())) run();
-    else setPending({ name, replace: run });
+    else {
+      setShown(null);
+      setPending({ name, replace: run });
+    }
   };
   const openDesignText = async (text: string, name: string, title: string) => {
     // A text that cannot be opened is no reason to ask about the design that is in its way.

@@ -250,7 +250,7 @@ export function cutTable({ cut }: Report): TextTable {
   const { unit } = cut;
   return table(
     'cut',
-    'Panels to cut',
+    'List of panels',
     [
       'Mark',
       'Panel',

@@ -11,6 +11,8 @@ const controls =
  */
 export function smallTargets(page: Page): Promise<{ all: number; small: string[] }> {
   return page.evaluate((selector) => {
+    // What lies under a dialog can be neither pressed nor reached.
+    const reachable = document.querySelector('dialog:modal') ?? document;
     const union = (boxes: readonly DOMRect[]) => {
       const left = Math.min(...boxes.map((box) => box.left));
       const top = Math.min(...boxes.map((box) => box.top));
@@ -18,7 +20,7 @@ export function smallTargets(page: Page): Promise<{ all: number; small: string[]
       const bottom = Math.max(...boxes.map((box) => box.bottom));
       return new DOMRect(left, top, right - left, bottom - top);
     };
-    const targets = [...document.querySelectorAll<HTMLElement>(selector)]
+    const targets = [...reachable.querySelectorAll<HTMLElement>(selector)]
       .filter((each) => each.checkVisibility({ visibilityProperty: true }) && !each.closest('p a, li a'))
       .map((element) => {
         const labels = 'labels' in element ? [...((element.labels as NodeListOf<HTMLElement>) ?? [])] : [];
@@ -91,4 +93,19 @@ export function unseenFocus(page: Page): Promise<{ all: number; unseen: string[]
     });
     return { all: stops.length, unseen: unseen.map((stop) => stop.outerHTML.slice(0, 120)) };
   }, controls);
+}
+
+/** What makes the page wider than the window; what scrolls in a box of its own does not. */
+export function tooWide(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const edge = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= edge) return [];
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (element) => element.getBoundingClientRect().right > edge + 0.5,
+    );
+    return [
+      `${document.documentElement.scrollWidth} px`,
+      ...wide.map((each) => each.outerHTML.slice(0, 120)),
+    ];
+  });
 }

@@ -4,7 +4,7 @@ import { answerTo, chooseExample, chooseInList, field, withBrowser } from './ben
 
 const { openBench } = withBrowser();
 const question = (page: Page) => page.getByRole('region', { name: 'What has to be cut?', exact: true });
-const list = (page: Page) => question(page).getByRole('region', { name: 'Panels to cut' });
+const list = (page: Page) => question(page).getByRole('region', { name: 'List of panels' });
 
 /** Cells of the row of one panel. */
 async function rowOf(page: Page, mark: string): Promise<string[]> {

@@ -95,7 +95,7 @@ test.each(['A4', 'Letter'] as const)(
     await chooseExample(page, exampleById('twoDozen').title);
     const { report } = sampleOf(exampleById('twoDozen'));
     await expect.poll(() => verdict(page).textContent()).toBe(report.verdict.sentence);
-    await choosePages(page, ['All inputs', 'Working', 'Tables']);
+    await choosePages(page, ['All inputs', 'Working', 'Panels to cut', 'Tables']);
     const { pages, sheets } = await print(page, format);
     expect(pages).toBeGreaterThan(8);
     expect(sheets).toHaveLength(pages);

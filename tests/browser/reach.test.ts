@@ -1,74 +1,9 @@
-import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
-import { smallTargets, unseenFocus } from './controls.ts';
-import { views } from './views.ts';
 
 const { openBench } = withBrowser();
 
-/** 1280 px at 400 %: WCAG 2.2, success criterion 1.4.10. */
-const enlarged = { viewport: { width: 320, height: 256 } } as const;
-
-/** What makes the page wider than the window; what scrolls in a box of its own does not. */
-function tooWide(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const edge = document.documentElement.clientWidth;
-    if (document.documentElement.scrollWidth <= edge) return [];
-    const wide = [...document.querySelectorAll('body *')].filter(
-      (element) => element.getBoundingClientRect().right > edge + 0.5,
-    );
-    return [
-      `${document.documentElement.scrollWidth} px`,
-      ...wide.map((each) => each.outerHTML.slice(0, 120)),
-    ];
-  });
-}
-
-test('at 400 % nothing has to be scrolled sideways in any view', { timeout: 240_000 }, async () => {
-  const page = await openBench(enlarged);
-  const wide: Record<string, string[]> = {};
-  for await (const { name } of views(page)) {
-    const found = await tooWide(page);
-    if (found.length > 0) wide[name] = found.slice(0, 6);
-  }
-  expect(wide).toEqual({});
-});
-
-test('everything to be pressed is 24 px large or has that room around it, in any view', {
-  timeout: 240_000,
-}, async () => {
-  for (const viewport of [
-    { width: 1440, height: 900 },
-    { width: 390, height: 844 },
-  ]) {
-    const page = await openBench({ viewport });
-    const small = new Map<string, string>();
-    let most = 0;
-    for await (const { name } of views(page)) {
-      const found = await smallTargets(page);
-      most = Math.max(most, found.all);
-      for (const each of found.small) small.set(each, name);
-    }
-    expect([...small], `${viewport.width} px`).toEqual([]);
-    expect(most).toBeGreaterThan(80);
-  }
-});
-
 describe('the focus', () => {
-  test('shows on every stop of the Tab key in any view', { timeout: 240_000 }, async () => {
-    const page = await openBench();
-    const unseen = new Map<string, string>();
-    let most = 0;
-    for await (const { name } of views(page)) {
-      await page.keyboard.press('Tab');
-      const found = await unseenFocus(page);
-      most = Math.max(most, found.all);
-      for (const each of found.unseen) unseen.set(each, name);
-    }
-    expect([...unseen]).toEqual([]);
-    expect(most).toBeGreaterThan(60);
-  });
-
   test('goes from the first stop to the last and is nowhere caught', async () => {
     const page = await openBench();
     const place = () =>

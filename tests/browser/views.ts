@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { expect } from 'vitest';
-import { chooseInList, expectDrawn, field } from './bench.ts';
+import { chooseDesign, chooseInList, expectDrawn, field } from './bench.ts';
 
 export interface View {
   readonly name: string;
@@ -36,14 +36,42 @@ export async function* views(page: Page): AsyncGenerator<View> {
 
   await openFile(page, '{"format": "recipe"}');
   yield { name: 'a file refused', within: 'dialog' };
-  await page.keyboard.press('Escape');
-  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
-  await page.getByRole('combobox', { name: 'Open an example' }).selectOption({ label: 'New design' });
+  await closeDialog(page);
+
+  await page.getByRole('button', { name: 'Designs…' }).click();
+  yield { name: 'the designs', within: 'dialog' };
+  await page.getByRole('button', { name: 'Make a link…' }).click();
+  await page.getByRole('dialog', { name: 'A link that holds this design' }).waitFor();
+  yield { name: 'a link', within: 'dialog' };
+  await closeDialog(page);
+  await page.getByRole('button', { name: 'Print…' }).click();
   await page.getByRole('dialog').waitFor();
-  yield { name: 'a design about to be replaced', within: 'dialog' };
-  await page.getByRole('dialog').getByRole('button', { name: 'Replace', exact: true }).click();
+  yield { name: 'what to print', within: 'dialog' };
+  await closeDialog(page);
+
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await page.getByLabel('Title of the design').fill('Kept nowhere');
+  await chooseDesign(page, 'A new design');
+  await page.getByRole('dialog', { name: 'Replace the design' }).waitFor();
+  yield { name: 'a design about to be replaced, kept nowhere', within: 'html' };
+  await page.getByRole('button', { name: 'Replace', exact: true }).click();
   await expectDrawn(page);
   yield { name: 'a new design', within: partPanel };
+
+  await chooseInList(page, 'Sinks');
+  await page
+    .getByRole('button', { name: /^From the shelf/ })
+    .first()
+    .click();
+  await page.getByRole('dialog').waitFor();
+  yield { name: 'the shelf', within: 'dialog' };
+  await closeDialog(page);
+  await page.getByRole('button', { name: /^Fin length, .*change$/ }).click();
+  yield { name: 'a measure open on the drawing', within: 'html' };
 
   await chooseInList(page, 'Room');
   await field(page, 'Room temperature').fill('78 °C');
@@ -84,6 +112,11 @@ export async function unfold(page: Page): Promise<void> {
       }),
     )
     .toBe(0);
+}
+
+async function closeDialog(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
 }
 
 async function openFile(page: Page, text: string): Promise<void> {
