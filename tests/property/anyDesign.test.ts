@@ -26,8 +26,8 @@ function solveMany(flavour: Flavour, run: Run, numRuns: number) {
       expect(notFinite(outcome)).toBeNull();
       if (outcome.ok) {
         expect(outcome.balance.air).toBeLessThan(1e-9);
-        // What the form takes at its very ends heats a trickle of air by hundreds of kelvin: there rounding shows.
-        expect(outcome.balance.heat).toBeLessThan(flavour === 'hard' ? 1e-8 : 1e-9);
+        // What the form takes at its very ends may move but a trickle of air, and is then settled to a microkelvin only.
+        expect(outcome.balance.heat).toBeLessThan(flavour === 'hard' ? 1e-7 : 1e-9);
         if (!outcome.air.running) return;
         // The flow that everything was computed at is the intersection that is said to be used.
         const used = outcome.air.intersections.find((point) => point.used);
