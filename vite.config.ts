@@ -71,6 +71,8 @@ export default defineConfig({
       {
         test: {
           name: 'core',
+          // No module of the core holds anything between tests.
+          isolate: false,
           environment: 'node',
           include: ['tests/{unit,published,property,meta,golden}/**/*.test.ts'],
         },

@@ -10,7 +10,7 @@ export function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {
     figure('film', 'hottest film', saidTemperature(film_K, system)),
     figure('flow', 'air moved', saidQuantity(air.flow_m3PerS, 'volumeFlow', system, 3)),
     figure('pressure', 'fan pressure', saidQuantity(air.fanPressure_Pa, 'pressure', system, 3)),
-    figure('fins', 'through the fins', saidPercent(air.share.fins)),
+    figure('fins', 'through fins', saidPercent(air.share.fins)),
     ...(air.sound_dBA === null
       ? []
       : [figure('sound', 'sound', saidQuantity(air.sound_dBA, 'soundLevel', system, 2))]),
