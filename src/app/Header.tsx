@@ -18,8 +18,8 @@ export function Header({ designs }: { readonly designs: Designs }) {
         Skip to the drawing
       </a>
       <h1 className={styles.name}>Throughfin</h1>
-      <Title />
-      <Variant />
+      <Name path="title" label="Title of the design" />
+      <Name path="variant" label="Variant" />
       <div className={styles.tools}>
         <UndoRedo onSave={designs.save} />
         <Button onClick={() => designs.show('designs')}>Designs…</Button>
@@ -43,38 +43,26 @@ export function Header({ designs }: { readonly designs: Designs }) {
   );
 }
 
-/** Shown only where there is one: most boxes have no variants. */
-function Variant() {
-  const { text, problem } = useField('variant');
-  const { setText, endEdit } = useActions();
-  if (text === '') return null;
-  return (
-    <input
-      className={`${styles.title} ${styles.variant}`}
-      aria-label="Variant"
-      aria-invalid={problem !== null}
-      title={problem ?? 'Variant'}
-      autoComplete="off"
-      value={text}
-      onBlur={endEdit}
-      onChange={(event) => setText('variant', event.currentTarget.value)}
-    />
-  );
+interface NameProps {
+  readonly path: 'title' | 'variant';
+  readonly label: string;
 }
 
-function Title() {
-  const { text, problem } = useField('title');
+/** A name of the design, edited where it stands; most boxes have no variants, and then there is no place for one. */
+function Name({ path, label }: NameProps) {
+  const { text, problem } = useField(path);
   const { setText, endEdit } = useActions();
+  if (path === 'variant' && text === '') return null;
   return (
     <input
-      className={styles.title}
-      aria-label="Title of the design"
+      className={styles[path]}
+      aria-label={label}
       aria-invalid={problem !== null}
-      title={problem ?? 'Title of the design'}
+      title={problem ?? label}
       autoComplete="off"
       value={text}
       onBlur={endEdit}
-      onChange={(event) => setText('title', event.currentTarget.value)}
+      onChange={({ currentTarget }) => setText(path, currentTarget.value)}
     />
   );
 }

@@ -1,11 +1,6 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
-import type { PartId } from '../report/drawing.ts';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Keeper } from '../store/keeping/keeper.ts';
-import { useActions, useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
-import { AirKey } from '../ui/drawing/AirKey.tsx';
-import { BoxDrawing } from '../ui/drawing/BoxDrawing.tsx';
-import { PartChooser } from '../ui/drawing/PartChooser.tsx';
-import { StackDetail } from '../ui/drawing/StackDetail.tsx';
+import { useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { PartPanel } from '../ui/fields/PartPanel.tsx';
 import { WillItHold } from '../ui/questions/WillItHold.tsx';
 import { Announcer } from '../ui/verdict/Announcer.tsx';
@@ -13,15 +8,16 @@ import { Freshness } from '../ui/verdict/Freshness.tsx';
 import { KeyFigures } from '../ui/verdict/KeyFigures.tsx';
 import { Verdict } from '../ui/verdict/Verdict.tsx';
 import { WhatChanged } from '../ui/verdict/WhatChanged.tsx';
+import { DrawingSection } from './DrawingSection.tsx';
 import { ViewBoundary } from './ErrorBoundary.tsx';
 import { Header } from './Header.tsx';
-import { moveToFields } from './moveToFields.ts';
 import { Notice } from './Notice.tsx';
 import styles from './Page.module.css';
 import { useAnswer, useHeadline } from './useAnswer.ts';
 import { useChange } from './useChange.ts';
 import { useDesigns } from './useDesigns.ts';
 import { useGoTo } from './useGoTo.ts';
+import { useKeeping } from './useKeeping.ts';
 import { useSettled } from './useSettled.ts';
 
 // What need not be there with the first paint.
@@ -35,13 +31,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const answer = useAnswer();
   const report = useHeadline(answer);
   const change = useChange(answer);
-  const selected = useDesign(({ selectedPart }) => selectedPart);
   const problems = useDesign((state) => state.problems);
-  const { selectPart } = useActions();
-  const choose = (part: PartId) => {
-    selectPart(part);
-    moveToFields();
-  };
   const designs = useDesigns(keeper);
   const goTo = useGoTo();
   // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
@@ -63,27 +53,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
           <div className={styles.verdict}>
             <Verdict report={report} stale={problems.length > 0} />
           </div>
-          <section className={styles.drawing} aria-labelledby="drawing-heading">
-            <h2 id="drawing-heading" className="unseen">
-              The box, to scale
-            </h2>
-            <ViewBoundary store={store} name="the drawing" of={answer}>
-              <figure className={styles.figure}>
-                <BoxDrawing model={report.drawing} selected={selected} onSelect={choose} />
-                <figcaption className={styles.foot}>
-                  <AirKey report={report} />
-                  <StackDetail model={report.drawing} selected={selected} onSelect={choose} />
-                  <div ref={setUnderDrawing} className={styles.save} />
-                </figcaption>
-              </figure>
-            </ViewBoundary>
-            <PartChooser
-              selected={selected}
-              onSelect={selectPart}
-              onPoint={moveToFields}
-              wrong={problems.map(({ path }) => path)}
-            />
-          </section>
+          <DrawingSection report={report} onPlace={setUnderDrawing} />
           <div className={styles.fields}>
             <PartPanel />
           </div>
@@ -118,24 +88,4 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
       </Suspense>
     </>
   );
-}
-
-/** Whoever leaves the page, or puts it behind another, finds it again as it was. */
-function useKeeping(coming: Promise<Keeper>) {
-  useEffect(() => {
-    let keeper: Keeper | null = null;
-    void coming.then((come) => {
-      keeper = come;
-    });
-    const leave = () => keeper?.leave();
-    const hide = () => {
-      if (document.visibilityState === 'hidden') leave();
-    };
-    window.addEventListener('pagehide', leave);
-    document.addEventListener('visibilitychange', hide);
-    return () => {
-      window.removeEventListener('pagehide', leave);
-      document.removeEventListener('visibilitychange', hide);
-    };
-  }, [coming]);
 }

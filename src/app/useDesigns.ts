@@ -48,7 +48,8 @@ export function useDesigns(coming: Promise<Keeper>) {
       setPending(null);
       setShown(null);
     };
-    if (isInAFile() || (await (await coming).flush())) run();
+    const isKept = await (await coming).flush();
+    if (isKept || isInAFile()) run();
     else {
       setShown(null);
       setPending({ name, replace: run });

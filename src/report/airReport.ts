@@ -88,7 +88,7 @@ function lowerWords(lower: Solved | null, system: UnitSystem): string {
 function soundOf(air: AirOutcome, listening_m: number, system: UnitSystem): string {
   if (air.sound_dBA === null) return '';
   const tones = [...new Set(air.fans.filter((fan) => fan.speedRatio > 0).map((fan) => tone(fan, system)))];
-  return `${quantity(air.sound_dBA, 'soundLevel', system, 2)} at ${quantity(listening_m, 'distance', system)}, with a tone at ${listed(tones)}.`;
+  return `Sound: ${quantity(air.sound_dBA, 'soundLevel', system, 2)} at ${quantity(listening_m, 'distance', system)}, with a tone at ${listed(tones)}.`;
 }
 
 function tone({ bladePass_Hz }: FanOutcome, system: UnitSystem): string {

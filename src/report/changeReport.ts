@@ -1,9 +1,8 @@
 import type { Outcome, Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import { findField } from '../model/fields.ts';
-import { labelOfOption } from '../model/options.ts';
+import { fieldAt } from '../model/fields.ts';
 import { getAt, type Path } from '../model/path.ts';
-import { editIn, unitFor, unitSymbol } from '../model/say.ts';
+import { sayInput } from '../model/sayInput.ts';
 import { figures } from './figures.ts';
 import type { ChangeReport, UnitSystem } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
@@ -55,30 +54,12 @@ function sayDifference(difference: number, figure: number, unit: string): string
   return `${difference > 0 ? '+' : ''}${fixed(difference, decimals)}\u202f${unitsOfDifferences[unit] ?? unit}`;
 }
 
-/** " 0.8 mm → 1.6 mm" where the edit was of one value and both are known. */
+/** " 0.8 mm → 1.6 mm" where the edit was of one value that both designs have. */
 function valuesOf(design: Design, { design: old, path }: Since, system: UnitSystem): string {
-  if (path === null) return '';
-  const from = sayValue(old, path, system);
-  const to = sayValue(design, path, system);
+  if (path === null || fieldAt(path).kind === 'text') return '';
+  const [from, to] = [old, design].map((each) => {
+    const value = getAt(each, path);
+    return value === undefined ? null : sayInput(path, value, system, { parts: each.parts });
+  });
   return from === null || to === null || from === to ? '' : ` ${from} → ${to}`;
-}
-
-function sayValue(design: Design, path: Path, system: UnitSystem): string | null {
-  const field = findField(path);
-  const value = getAt(design, path);
-  if (field === null || value === undefined) return null;
-  switch (field.kind) {
-    case 'quantity': {
-      const unit = unitFor(field.dimension, system);
-      return `${editIn(value as number, field.dimension, unit)}\u202f${unitSymbol(field.dimension, unit)}`.trim();
-    }
-    case 'flag':
-      return value === true ? 'on' : 'off';
-    case 'choice':
-      return labelOfOption(String(value));
-    case 'text':
-      return null;
-    default:
-      return String(value);
-  }
 }

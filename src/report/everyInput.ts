@@ -1,8 +1,7 @@
 import type { Design } from '../model/design.ts';
 import { type Field, fields } from '../model/fields.ts';
-import { labelOfOption } from '../model/options.ts';
 import { getAt } from '../model/path.ts';
-import { quantity } from './format.ts';
+import { sayInput } from '../model/sayInput.ts';
 import type { InputSheet, UnitSystem } from './types.ts';
 
 /** Parts with inputs of their own, in the order of the form: the job, the way of the air, the heat, what bounds it. */
@@ -27,7 +26,7 @@ const mostColumns = 4;
 
 /** Every field of the design, in the reader's units: what somebody needs who builds the file again from paper. */
 export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
-  const say = (path: string, field: Field) => sayValue(design, path, field, system);
+  const say = (path: string) => sayInput(path, getAt(design, path), system, { parts: design.parts });
   const own = (prefix: string) =>
     fields.filter(
       ({ pattern }) => pattern.startsWith(prefix) && !pattern.slice(prefix.length).includes('[]'),
@@ -36,7 +35,7 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
     id,
     title,
     heads: ['Input', 'Value'],
-    rows: list.map((field) => [field.label, say(field.pattern, field)]),
+    rows: list.map((field) => [field.label, say(field.pattern)]),
   });
   /** One column a row of the list, for lists with many fields. */
   const beside = (list: string, title: string, count: number): InputSheet[] =>
@@ -46,7 +45,7 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
       heads: ['Input', ...indices.map((i) => `No. ${i + 1}`)],
       rows: own(`${list}[].`).map((field) => [
         field.label,
-        ...indices.map((i) => say(field.pattern.replace('[]', `[${i}]`), field)),
+        ...indices.map((i) => say(field.pattern.replace('[]', `[${i}]`))),
       ]),
     }));
   /** One row a row of the list, for lists with few fields. `list` is a path that may hold indices itself. */
@@ -60,7 +59,7 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
         heads: ['No.', ...columns.map(({ label }) => label)],
         rows: Array.from({ length: count }, (_, i) => [
           `${i + 1}`,
-          ...columns.map((field) => say(`${list}[${i}].${lastKey(field.pattern)}`, field)),
+          ...columns.map(({ pattern }) => say(`${list}[${i}].${lastKey(pattern)}`)),
         ]),
       },
     ];
@@ -84,26 +83,6 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
       below(`extras[${i}].points`, `Measured points of extra loss ${i + 1}`, points.length),
     ),
   ];
-}
-
-function sayValue(design: Design, path: string, field: Field, system: UnitSystem): string {
-  const value = getAt(design, path);
-  switch (field.kind) {
-    case 'quantity':
-      return quantity(value as number, field.dimension, system);
-    case 'flag':
-      return value === true ? 'yes' : 'no';
-    case 'choice':
-      return labelOfOption(value as string);
-    case 'text':
-      return value === '' ? '–' : (value as string);
-    case 'count':
-      return field.pattern === 'positions[].part' ? partName(design, value as number) : `${value}`;
-  }
-}
-
-function partName({ parts: kinds }: Design, index: number): string {
-  return `No. ${index + 1}, ${kinds[index]?.name ?? ''}`;
 }
 
 function lastKey(pattern: string): string {

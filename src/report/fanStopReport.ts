@@ -94,6 +94,8 @@ function ratingRow(
     boundBy: rated ? limitLabels[rated.boundBy].toLowerCase() : '–',
     state: verdict.state,
     word: verdict.word,
+    present:
+      verdict.state === 'noAnswer' ? 'No answer for the present load' : `The present load ${verdict.word}`,
   };
 }
 
@@ -146,7 +148,7 @@ function labelOf(study: FanStop, act: string | null, system: UnitSystem): string
     : act === null
       ? ' After a stop of the fan nothing need be done.'
       : ` After a stop of the fan at the present load: ${act} to act.`;
-  return `${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
+  return `For the label: ${watts(running.total_W, system)} with fan, ${watts(stopped.total_W, system)} without.${time}`;
 }
 
 const noHurry: Said = { text: 'no hurry', value: null, unit: 's' };

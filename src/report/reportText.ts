@@ -49,7 +49,7 @@ export function reportText(report: Report): string {
       : '',
     load ? section(load.sentence, [loadTable(report)]) : '',
     air ? section(air.sentence, [sharesTable(report), stagesTable(report), intersectionsTable(report)]) : '',
-    air && air.sound !== '' ? section(`Sound: ${air.sound}`, [fansTable(report)]) : '',
+    air && air.sound !== '' ? section(air.sound, [fansTable(report)]) : '',
     heat ? section(heat.sentence, [ladderTable(report), positionsTable(report), sinksTable(report)]) : '',
     report.drift ? section(`${report.drift.sentence} ${report.drift.warmUp}`, [driftTable(report)]) : '',
     report.pulse ? section(report.pulse.sentence, []) : '',

@@ -330,8 +330,9 @@ export interface RatingRow {
   readonly amounts: Amounts<'total' | 'least' | 'most'>;
   readonly boundBy: string;
   readonly state: VerdictState;
-  /** The present load judged like that. */
+  /** The present load judged like that, in a word and in a sentence. */
   readonly word: string;
+  readonly present: string;
 }
 
 export interface ReachedRow {

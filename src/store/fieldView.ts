@@ -1,8 +1,8 @@
 import { defaultAt } from '../model/defaults.ts';
 import { type Field, fieldAt } from '../model/fields.ts';
-import { labelOfOption } from '../model/options.ts';
 import { getAt, type Path } from '../model/path.ts';
 import { editIn, sayRange, type UnitSystem, unitFor, unitSymbol } from '../model/say.ts';
+import { sayInput } from '../model/sayInput.ts';
 import type { DesignState } from './state.ts';
 import { unitTyped } from './unitTyped.ts';
 
@@ -51,7 +51,8 @@ export function fieldView(state: DesignState, path: Path): FieldView {
   return view;
 }
 
-function build(path: Path, { value, text, problem, unit, system }: Inputs): FieldView {
+function build(path: Path, inputs: Inputs): FieldView {
+  const { value, text, problem, unit, system } = inputs;
   const field = fieldAt(path);
   const isQuantity = field.kind === 'quantity';
   const shown = isQuantity ? (unit ?? unitFor(field.dimension, system)) : null;
@@ -67,30 +68,14 @@ function build(path: Path, { value, text, problem, unit, system }: Inputs): Fiel
     unit: isQuantity && shown !== null ? unitSymbol(field.dimension, shown) : '',
     problem,
     warning: problem === null ? unusual(field, value, system, shown) : null,
-    byDefault: otherDefault(path, field, value, problem, shown),
+    byDefault: otherDefault(path, inputs),
   };
 }
 
-function otherDefault(
-  path: Path,
-  field: Field,
-  value: unknown,
-  problem: string | null,
-  unit: string | null,
-): string | null {
+function otherDefault(path: Path, { value, problem, unit, system }: Inputs): string | null {
   const standard = defaultAt(path);
-  if (standard === undefined || (standard === value && problem === null)) return null;
-  switch (field.kind) {
-    case 'quantity':
-      if (unit === null || typeof standard !== 'number') return null;
-      return `${editIn(standard, field.dimension, unit)}\u202f${unitSymbol(field.dimension, unit)}`.trim();
-    case 'flag':
-      return standard === true ? 'on' : 'off';
-    case 'choice':
-      return labelOfOption(String(standard));
-    default:
-      return String(standard) || null;
-  }
+  if (standard === undefined || standard === '' || (standard === value && problem === null)) return null;
+  return sayInput(path, standard, system, { unit: unit ?? undefined });
 }
 
 function unusual(field: Field, value: unknown, system: UnitSystem, unit: string | null): string | null {

@@ -26,8 +26,11 @@ function solveMany(flavour: Flavour, run: Run, numRuns: number) {
       expect(notFinite(outcome)).toBeNull();
       if (outcome.ok) {
         expect(outcome.balance.air).toBeLessThan(1e-9);
-        // What the form takes at its very ends may move but a trickle of air, and is then settled to a microkelvin only.
-        expect(outcome.balance.heat).toBeLessThan(flavour === 'hard' ? 1e-7 : 1e-9);
+        // What the form takes at its very ends heats a trickle of air by hundreds of kelvin: there rounding shows.
+        const inwards_W = outcome.heat.total_W + outcome.heat.fan_W;
+        const counts_W = Math.max(inwards_W, 0.01); // settled to 1 nK, walls of 0.1 W/K still pass 0.1 nW: of no load at all that is much
+        const imbalance_W = outcome.balance.heat * inwards_W;
+        expect(imbalance_W).toBeLessThan((flavour === 'hard' ? 1e-8 : 1e-9) * counts_W);
         if (!outcome.air.running) return;
         // The flow that everything was computed at is the intersection that is said to be used.
         const used = outcome.air.intersections.find((point) => point.used);
@@ -39,19 +42,19 @@ function solveMany(flavour: Flavour, run: Run, numRuns: number) {
   return (reason: string) => (reasons.get(reason) ?? 0) / numRuns;
 }
 
-describe('15,000 random valid designs', () => {
+describe('30,000 random valid designs', () => {
   test('anything the form takes has an answer or a reason, every number finite', () => {
-    const share = solveMany('hard', ordinaryRun, 5_000);
+    const share = solveMany('hard', ordinaryRun, 10_000);
     expect(share('notConverged')).toBeLessThan(0.01);
   }, 180_000);
 
   test('so it does with its fans stopped', () => {
     for (const flavour of ['hard', 'usual'] as const)
-      expect(solveMany(flavour, fansStopped, 2_500)('notConverged')).toBeLessThan(0.006);
+      expect(solveMany(flavour, fansStopped, 5_000)('notConverged')).toBeLessThan(0.006);
   }, 180_000);
 
   test('anything a workshop would build has an answer or a reason of physics', () => {
-    const share = solveMany('usual', ordinaryRun, 5_000);
+    const share = solveMany('usual', ordinaryRun, 10_000);
     expect(share('answer')).toBeGreaterThan(0.7); // the rest has no sink on any side, or no air to speak of at its watts
     expect(share('notConverged')).toBeLessThan(0.005);
   }, 180_000);

@@ -104,7 +104,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       expect(pair[i]).toHaveAttribute('data-state', state);
     });
     expect(report.fanStop.label).not.toBe('');
-    expect(container.textContent).toContain(`For the label: ${report.fanStop.label}`);
+    expect(container.textContent).toContain(report.fanStop.label);
   });
 
   test('list the limits in the order they are reached after a stop, open to read without a click', () => {

@@ -5,16 +5,14 @@ import styles from './RatingPair.module.css';
 export function RatingPair({ ratings }: { readonly ratings: readonly RatingRow[] }) {
   return (
     <dl className={styles.pair}>
-      {ratings.map(({ key, label, total, each, boundBy, state, word }) => (
+      {ratings.map(({ key, label, total, each, boundBy, state, present }) => (
         <div key={key} data-state={state}>
           <dt>{label}</dt>
           <dd>
             <b>{total}</b>
             <span>{each === '–' ? '' : `${each} each`}</span>
             {boundBy !== '–' && <small>bounded by: {boundBy}</small>}
-            <span className={styles.word}>
-              {state === 'noAnswer' ? 'No answer for the present load' : `The present load ${word}`}
-            </span>
+            <span className={styles.word}>{present}</span>
           </dd>
         </div>
       ))}

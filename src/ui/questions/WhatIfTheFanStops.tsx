@@ -12,7 +12,7 @@ export function WhatIfTheFanStops({ report }: { readonly report: Report }) {
   return (
     <QuestionSection id="what-if-the-fan-stops" question="What if the fan stops?" sentence={fanStop.sentence}>
       <RatingPair ratings={fanStop.ratings} />
-      {fanStop.label !== '' && <p>For the label: {fanStop.label}</p>}
+      {fanStop.label !== '' && <p>{fanStop.label}</p>}
       <TableTwin table={ratingsTable(report)} />
       <div className={styles.columns}>
         {fanStop.chart && <LinesFigure chart={fanStop.chart} table={fanStopTable(report)} />}

@@ -31,7 +31,7 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
               <FanCurveChart chart={air.chart} />
             </ChartFrame>
           )}
-          {air.sound !== '' && <p>Sound: {air.sound}</p>}
+          {air.sound !== '' && <p>{air.sound}</p>}
           <TableTwin table={fansTable(report)} />
           <TableTwin table={intersectionsTable(report)} />
           <TableTwin table={curvesTable(report)} />

@@ -26,7 +26,7 @@ describe('the sound', () => {
   test('is told at its distance with the tone of the blades, every tone once', () => {
     const fans = [fan(0, { count: 2 }), fan(1), fan(2, { bladePass_Hz: 480 })];
     expect(plain(reportOf({ sound_dBA: 36.4, fans }).sound)).toBe(
-      '36 dB(A) at 1.5 m, with a tone at 350 Hz and 480 Hz.',
+      'Sound: 36 dB(A) at 1.5 m, with a tone at 350 Hz and 480 Hz.',
     );
   });
 

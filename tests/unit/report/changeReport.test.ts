@@ -21,7 +21,7 @@ describe('what the last edit did', () => {
   test('is said with both values, in the reader’s units', () => {
     expect(plain(changed('baffle.sideClearance_m', 0.0016).edit)).toBe('Name 0.8 mm → 1.6 mm');
     expect(plain(changed('baffle.slotWidth_m', 0.0254, false, 'inch').edit)).toMatch(/ → 1 in$/);
-    expect(changed('baffle.fitted', false).edit).toBe('Name on → off');
+    expect(changed('baffle.fitted', false).edit).toBe('Name yes → no');
     expect(changed('outlet.kind', 'none').edit).toBe('Name punched sheet → none');
     expect(changed('title', 'Other').edit).toBe('Name');
     expect(plain(changed('room.T_K', 293.15, true).edit)).toBe('Taken back: Name 40 °C → 20 °C');

@@ -100,18 +100,22 @@ describe('the words for a label', () => {
     const { act, label } = reportOf();
     expect(plain(act ?? '')).toBe('31 s');
     expect(plain(label)).toBe(
-      '7 W with fan, 1.5 W without. After a stop of the fan at the present load: 31 s to act.',
+      'For the label: 7 W with fan, 1.5 W without. After a stop of the fan at the present load: 31 s to act.',
     );
   });
 
   test('ask for nothing where no part passes its limit', () => {
     const { act, label } = reportOf({ reached: [{ key: 'exhaust', time_s: 5 }] });
     expect(act).toBeNull();
-    expect(plain(label)).toBe('7 W with fan, 1.5 W without. After a stop of the fan nothing need be done.');
+    expect(plain(label)).toBe(
+      'For the label: 7 W with fan, 1.5 W without. After a stop of the fan nothing need be done.',
+    );
   });
 
   test('leave the time out without a timeline, and say nothing where a rating is missing', () => {
-    expect(plain(reportOf({ timeline: null, reached: [] }).label)).toBe('7 W with fan, 1.5 W without.');
+    expect(plain(reportOf({ timeline: null, reached: [] }).label)).toBe(
+      'For the label: 7 W with fan, 1.5 W without.',
+    );
     expect(reportOf({ stopped: null }).label).toBe('');
     expect(reportOf({ running: null }).label).toBe('');
   });
