@@ -24,7 +24,7 @@ interface Asked {
  */
 export function createMachine(
   jobs: JobTable,
-  post: (message: FromWorker, moved: Transferable[]) => void,
+  post: (message: FromWorker, moved: ArrayBuffer[]) => void,
 ): (message: ToWorker) => void {
   const asked = new Map<number, Asked>();
 

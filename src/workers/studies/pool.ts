@@ -4,7 +4,7 @@ import type { FromWorker, ToWorker } from './messages.ts';
 
 /** One worker, however it is made. */
 export interface Hand {
-  readonly send: (message: ToWorker, moved: Transferable[]) => void;
+  readonly send: (message: ToWorker, moved: ArrayBuffer[]) => void;
   readonly stop: () => void;
 }
 
@@ -94,7 +94,7 @@ export function createPool(
     );
   };
 
-  const send = (worker: Worker, message: ToWorker, moved: Transferable[] = []) =>
+  const send = (worker: Worker, message: ToWorker, moved: ArrayBuffer[] = []) =>
     worker.hand.send(message, moved);
 
   const introduce = (worker: Worker, { id, job, question }: Run) => {
