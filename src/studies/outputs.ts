@@ -51,8 +51,7 @@ export function judgedOf(outcome: Outcome, pulsing: Pulsing | null = null): Judg
   for (const limit of limits) {
     const peaks = limit.key === 'film' ? swing : 1;
     if (limit.loadFactor !== null) loadFactor = Math.min(loadFactor, limit.loadFactor / peaks);
-    if (limit.key === 'film')
-      filmMargin_K = limit.limit - peak_K(limit.value, heat.entering_K, swing);
+    if (limit.key === 'film') filmMargin_K = limit.limit - peak_K(limit.value, heat.entering_K, swing);
   }
   const { positions, sinks } = heat;
   const film_K = positions[heat.hottest]?.film_K ?? heat.room_K;

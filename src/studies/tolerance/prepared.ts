@@ -3,8 +3,8 @@ import { solveSystem } from '../../core/system/solveSystem.ts';
 import { toCore } from '../../model/toCore.ts';
 import { type Judged, judgedOf, type Pulsing } from '../outputs.ts';
 import { pulseSwing } from '../ratedLoad.ts';
+import type { ToleranceQuestion } from './question.ts';
 import { createSampler, type Sampler } from './sampler.ts';
-import { type ToleranceQuestion } from './question.ts';
 import { type Variations, variationsOf } from './variations.ts';
 
 /** What all pieces of one question have in common. */
@@ -39,6 +39,9 @@ function prepare(question: ToleranceQuestion): Prepared {
     variations,
     sampler: createSampler(question, variations),
     pulsing,
-    nominal: judgedOf(outcome.ok && pulsing ? solveSystem(input, { ...ordinaryRun, pulses: false }) : outcome, pulsing),
+    nominal: judgedOf(
+      outcome.ok && pulsing ? solveSystem(input, { ...ordinaryRun, pulses: false }) : outcome,
+      pulsing,
+    ),
   };
 }

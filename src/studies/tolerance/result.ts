@@ -32,7 +32,9 @@ export interface Histogram {
 /** How much of a result's variance goes with one variation alone. */
 export interface Influence {
   /** Path of an input, or the factor of a method. */
-  readonly of: { readonly is: 'input'; readonly path: string } | { readonly is: 'method'; readonly factor: keyof Factors };
+  readonly of:
+    | { readonly is: 'input'; readonly path: string }
+    | { readonly is: 'method'; readonly factor: keyof Factors };
   /** First-order index (Sobol) of the hottest film's margin, and of whether a box holds; `null` where all or none hold. */
   readonly onMargin: number;
   readonly onHolding: number | null;
