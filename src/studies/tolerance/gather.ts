@@ -25,6 +25,8 @@ export function gatherTolerance(question: ToleranceQuestion, pieces: readonly Co
   const pick = (values: ArrayLike<number>) => Float64Array.from(answered, (i) => values[i] as number);
   const influence = isWhole ? influences(question, known, columns, holds) : { draws: 0, list: [] };
   return {
+    seed: question.seed,
+    boxes,
     draws: columns.count,
     of,
     holds: shareOf(holds, boxes),

@@ -49,6 +49,9 @@ export interface Together extends ShareEstimate {
 }
 
 export interface ToleranceResult {
+  readonly seed: number;
+  /** Built together. */
+  readonly boxes: number;
   /** Drawn so far, and to be drawn. */
   readonly draws: number;
   readonly of: number;

@@ -1,0 +1,188 @@
+import type { Design } from '../model/design.ts';
+import type { ToleranceResult } from '../studies/tolerance/result.ts';
+import type { Amounts } from './amount.ts';
+import { type HistogramChart, histogramTable, marginChart } from './histogramChart.ts';
+import { table, told } from './makeTable.ts';
+import { saidPercent, withAmounts } from './said.ts';
+import { type SpreadRow, spreadRows, spreadsTable } from './spreadRows.ts';
+import { toleranceRemarks } from './toleranceRemarks.ts';
+import { toleranceSentence } from './toleranceSentence.ts';
+import { influenceName, outputOrder, outputWords } from './toleranceWords.ts';
+import type { TextTable, UnitSystem } from './types.ts';
+import { limitLabels } from './wording.ts';
+import { capital, fixed, kelvins } from './words.ts';
+
+export interface FigureSpreadRow {
+  readonly label: string;
+  readonly nominal: string;
+  readonly p5: string;
+  readonly p50: string;
+  readonly p95: string;
+  readonly mean: string;
+  readonly amounts: Amounts<'nominal' | 'p5' | 'p50' | 'p95' | 'mean'>;
+}
+
+export interface InfluenceRow {
+  readonly key: string;
+  readonly label: string;
+  /** Of the margin's variance. */
+  readonly value: string;
+  /** Which way it works. */
+  readonly aside: string;
+  readonly share: number;
+  readonly onHolding: string;
+  readonly way: string;
+  readonly amounts: Amounts<'value' | 'onHolding' | 'way'>;
+}
+
+export interface FailingRow {
+  readonly label: string;
+  readonly boxes: string;
+  readonly amounts: Amounts<'boxes'>;
+}
+
+/** What if parts vary: all that screen, sheet and terminal say about it. */
+export interface ToleranceReport {
+  readonly sentence: string;
+  readonly figures: readonly FigureSpreadRow[];
+  readonly chart: HistogramChart | null;
+  /** Most first; what hardly matters is left to the table. */
+  readonly influences: readonly InfluenceRow[];
+  readonly failing: readonly FailingRow[];
+  readonly spreads: readonly SpreadRow[];
+  readonly remarks: readonly string[];
+  readonly tables: {
+    readonly figures: TextTable;
+    readonly histogram: TextTable | null;
+    readonly influences: TextTable;
+    readonly failing: TextTable;
+    readonly spreads: TextTable;
+  };
+}
+
+/** As many bars as still read as a ranking. */
+const mostBars = 8;
+
+export function toleranceReport(
+  design: Design,
+  result: ToleranceResult,
+  system: UnitSystem,
+): ToleranceReport {
+  const figures = figureRows(result, system);
+  const chart = chartOf(result, system);
+  const influences = influenceRows(result);
+  const failing = failingRows(result);
+  const spreads = spreadRows(design, system);
+  return {
+    sentence: toleranceSentence(result),
+    figures,
+    chart,
+    influences: influences.slice(0, mostBars),
+    failing,
+    spreads,
+    remarks: toleranceRemarks(design, result),
+    tables: {
+      figures: figuresTable(figures),
+      histogram: chart && histogramTable(chart),
+      influences: influencesTable(influences),
+      failing: failingTable(failing),
+      spreads: spreadsTable(spreads),
+    },
+  };
+}
+
+/** Tables in the order in which they are read, for a terminal and for files. */
+export function toleranceTables({ tables }: ToleranceReport): TextTable[] {
+  const { figures, histogram, influences, failing, spreads } = tables;
+  return [figures, influences, failing, ...(histogram ? [histogram] : []), spreads].filter(
+    ({ rows }) => rows.length > 0,
+  );
+}
+
+function figureRows({ figures }: ToleranceResult, system: UnitSystem): FigureSpreadRow[] {
+  return outputOrder.flatMap((key) => {
+    const found = figures.find((figure) => figure.key === key);
+    if (found === undefined || (key === 'sound_dBA' && found.p95 === 0)) return [];
+    const [label, say] = outputWords[key];
+    const none = { text: '–', value: null, unit: say(found.p50, system).unit };
+    return [
+      {
+        label,
+        ...withAmounts({
+          nominal: found.nominal === null ? none : say(found.nominal, system),
+          p5: say(found.p5, system),
+          p50: say(found.p50, system),
+          p95: say(found.p95, system),
+          mean: say(found.mean, system),
+        }),
+      },
+    ];
+  });
+}
+
+function chartOf({ margin, figures }: ToleranceResult, system: UnitSystem): HistogramChart | null {
+  const film = figures.find(({ key }) => key === 'filmMargin_K');
+  if (margin === null || film === undefined) return null;
+  const say = (dT_K: number) => kelvins(dT_K, system, 1);
+  return marginChart(
+    margin,
+    [
+      { label: '5 %', at_K: film.p5 },
+      { label: '50 %', at_K: film.p50 },
+      { label: '95 %', at_K: film.p95 },
+    ],
+    `How far the hottest film stays below its limit: 90 of 100 boxes between ${say(film.p5)} and ${say(film.p95)}, half of them above ${say(film.p50)}.`,
+    system,
+  );
+}
+
+function influenceRows({ influences }: ToleranceResult): InfluenceRow[] {
+  return influences.map((influence) => ({
+    key: influence.of.is === 'input' ? influence.of.path : influence.of.factor,
+    label: capital(influenceName(influence)),
+    aside: Math.abs(influence.way) < 0.02 ? '' : influence.way > 0 ? 'more is cooler' : 'more is hotter',
+    share: influence.onMargin,
+    ...withAmounts({
+      value: saidPercent(influence.onMargin),
+      onHolding:
+        influence.onHolding === null
+          ? { text: '–', value: null, unit: '%' }
+          : saidPercent(influence.onHolding),
+      way: { text: fixed(influence.way, 2), value: influence.way, unit: '' },
+    }),
+  }));
+}
+
+function failingRows({ failing, draws }: ToleranceResult): FailingRow[] {
+  return failing.map(({ limit, count }) => ({
+    label: limitLabels[limit],
+    ...withAmounts({ boxes: saidPercent(count / draws) }),
+  }));
+}
+
+function figuresTable(rows: readonly FigureSpreadRow[]): TextTable {
+  return table(
+    'toleranceFigures',
+    'Main figures over all boxes drawn: so many of a hundred lie below',
+    ['Figure', '>As drawn', '>5 %', '>50 %', '>95 %', '>Mean'],
+    rows.map((row) => [row.label, ...told(row, 'nominal', 'p5', 'p50', 'p95', 'mean')]),
+  );
+}
+
+function influencesTable(rows: readonly InfluenceRow[]): TextTable {
+  return table(
+    'toleranceInfluences',
+    'What matters most: share of the variance that goes with each input alone',
+    ['Input', '>Of the film’s margin', '>Of holding', '>Rank correlation with the margin'],
+    rows.map((row) => [row.label, ...told(row, 'value', 'onHolding', 'way')]),
+  );
+}
+
+function failingTable(rows: readonly FailingRow[]): TextTable {
+  return table(
+    'toleranceFailing',
+    'Which limit gives first in boxes that do not hold',
+    ['Limit', '>Of all boxes'],
+    rows.map((row) => [row.label, ...told(row, 'boxes')]),
+  );
+}

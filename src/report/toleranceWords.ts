@@ -1,0 +1,92 @@
+import type { Factors } from '../core/system/input.ts';
+import { fieldAt } from '../model/fields.ts';
+import { usualSpread } from '../model/spreads/spreads.ts';
+import type { OutputKey, Outputs } from '../studies/outputs.ts';
+import type { Influence, ShareEstimate } from '../studies/tolerance/result.ts';
+import type { Said } from './amount.ts';
+import { plain } from './format.ts';
+import { saidPercent, saidQuantity, saidTemperature, saidTimes } from './said.ts';
+import type { UnitSystem } from './types.ts';
+import { fixed } from './words.ts';
+
+/** What the factor of a method multiplies, in a sentence. */
+export const factorWords: Readonly<Record<keyof Factors, string>> = {
+  channelHeat: 'method: heat from fins to air',
+  channelFriction: 'method: friction between the fins',
+  minorLoss: 'method: losses at edges and turns',
+  slotLoss: 'method: loss at the baffle slot',
+  bondConductivity: 'method: thread in the bond',
+  fanFlow: 'method: laws of the fan',
+  spreading: 'method: spreading in the plates',
+  standingFan: 'method: loss of a fan at a stand',
+  outsideHeat: 'method: heat from the outside of the box',
+  emissivity: 'method: radiation between the fins',
+};
+
+export function influenceName({ of }: Influence): string {
+  if (of.is === 'method') return factorWords[of.factor];
+  return usualSpread(of.path)?.name ?? fieldAt(of.path).label.toLowerCase();
+}
+
+/** The same as the end of a sentence. */
+export function influencePhrase(influence: Influence): string {
+  const { of } = influence;
+  return of.is === 'method'
+    ? `how far the ${factorWords[of.factor]} can be trusted`.replace('method: ', 'method for ')
+    : `the ${influenceName(influence)}`;
+}
+
+type Say = (value: number, system: UnitSystem) => Said;
+
+const degrees: Say = (T_K, system) => saidTemperature(T_K, system, 1);
+
+export const outputWords: Readonly<Record<OutputKey, readonly [label: string, say: Say]>> = {
+  film_K: ['Hottest film', degrees],
+  filmMargin_K: [
+    'Film below its limit',
+    (dT_K, system) => saidQuantity(dT_K, 'temperatureDifference', system, 3),
+  ],
+  loadFactor: ['Load up to', (factor) => saidTimes(factor)],
+  joint_K: ['Hottest solder joint', degrees],
+  bond_K: ['Hottest bond line', degrees],
+  plate_K: ['Hottest plate', degrees],
+  exhaust_K: ['Exhaust air', degrees],
+  flow_m3PerS: ['Air moved', (flow, system) => saidQuantity(flow, 'volumeFlow', system, 3)],
+  fanPressure_Pa: ['Fan pressure', (dp, system) => saidQuantity(dp, 'pressure', system, 3)],
+  finShare: ['Through the fins', (part) => saidPercent(part)],
+  sound_dBA: ['Sound', (level, system) => saidQuantity(level, 'soundLevel', system, 3)],
+};
+export const outputOrder = Object.keys(outputWords) as (keyof Outputs)[];
+
+/** "97 of 100"; of a thousand or more where a hundred would hide the difference from all or none. */
+export function ofSo(share: number): string {
+  const rest = Math.min(share, 1 - share);
+  const whole = rest === 0 ? 100 : ([100, 1000, 10_000].find((each) => rest * each >= 0.95) ?? 100_000);
+  return `${plain(Math.round(share * whole), 6)} of ${plain(whole, 6)}`;
+}
+
+/** Both ends of where a share of a hundred lies. */
+export function betweenWords({ low, high }: ShareEstimate): string {
+  const decimals = high - low < 0.002 ? 2 : 1;
+  return `${fixed(100 * low, decimals)} to ${fixed(100 * high, decimals)}`;
+}
+
+const numerals = [
+  '',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+export function numeral(count: number): string {
+  return numerals[count] ?? plain(count, 6);
+}
