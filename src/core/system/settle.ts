@@ -198,7 +198,7 @@ function heatStep(work: Work): number {
   before.set(network.rise_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
   let moved = 0;
-  for (const i of work.heat.judged) {
+  for (const i of work.heat.layout.judged) {
     const d = Math.abs((network.rise_K[i] as number) - (before[i] as number));
     if (d > moved) moved = d;
   }

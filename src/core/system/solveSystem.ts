@@ -53,7 +53,7 @@ type Settled = { readonly ok: true; readonly intersections: readonly Intersectio
 
 function settleAll(work: Work): Settled {
   const { heat, power_W } = work;
-  const stranded = heat.stranded.find((r) => (power_W[r] as number) > 0);
+  const stranded = heat.layout.stranded.find((r) => (power_W[r] as number) > 0);
   if (stranded !== undefined) return { ok: false, reason: 'noHeatPath', details: { position: stranded } };
   if (work.run.fans === 'stopped') return settleStopped(work) ?? { ok: true, intersections: [] };
   if (work.path.fans === null) {

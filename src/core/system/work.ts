@@ -4,6 +4,7 @@ import { standardPressure_Pa } from '../air/standardPressure_Pa.ts';
 import { type AirState, createAirState } from '../airflow/network.ts';
 import { prepareNusselt } from '../channel/channelNusselt.ts';
 import { draught_Pa } from '../freeConvection/draught_Pa.ts';
+import { plateSlope } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
 import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
 import { type AirPath, buildAirPath, type LinkAir } from './airPath.ts';
 import { fanPower_W } from './fans.ts';
@@ -33,6 +34,7 @@ export interface Work {
   /** Air of the room, of the plenum, in the gaps, of the exhaust, and in each sink. */
   readonly room: AirProperties;
   readonly outsidePerK: number;
+  readonly outsideSlope: number;
   readonly plenum: AirProperties;
   readonly gap: AirProperties;
   readonly exhaust: AirProperties;
@@ -98,6 +100,7 @@ export function prepareWork(input: SystemInput, run: Run): Work {
     sinkHeat: bank.present.map((here, s) => (here ? createSinkHeat(bank, channel, s) : null)),
     room,
     outsidePerK: outsidePerK(room, input.sink.length_m),
+    outsideSlope: plateSlope(room.prandtl),
     plenum: createAirProperties(),
     gap: createAirProperties(),
     exhaust: createAirProperties(),
