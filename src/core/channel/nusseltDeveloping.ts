@@ -7,18 +7,24 @@ export interface DevelopingChannel {
   readonly developed5: number;
 }
 
-const levequeConstant = 1.5 * 0.409;
+export function fifthPower(value: number): number {
+  const square = value * value;
+  return square * square * value;
+}
+
+const leveque = fifthPower(1.5 * 0.409);
+const developed = 3.24 / (8 * Math.sqrt(Math.PI));
+const fifthOfPi = fifthPower(Math.PI);
 
 /** @param aspect short over long side */
 export function prepareDeveloping(aspect: number): DevelopingChannel {
+  const root = Math.sqrt(aspect);
   const friction =
-    12 /
-    (Math.sqrt(aspect) *
-      (1 + aspect) *
-      (1 - ((192 * aspect) / Math.PI ** 5) * Math.tanh(Math.PI / (2 * aspect))));
+    12 / (root * (1 + aspect) * (1 - ((192 * aspect) / fifthOfPi) * Math.tanh(Math.PI / (2 * aspect))));
+  const third = Math.cbrt(friction);
   return {
-    leveque5: levequeConstant ** 5 * friction ** (5 / 3),
-    developed5: ((3.24 * friction) / (8 * Math.sqrt(Math.PI) * aspect ** 0.1)) ** 5,
+    leveque5: leveque * friction * third * third,
+    developed5: fifthPower(developed * friction) / root,
   };
 }
 

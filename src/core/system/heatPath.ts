@@ -60,17 +60,10 @@ export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath 
           spreading: way.spreading,
         }
       : null;
-  // Equal parts share their ways: the geometry of a contact is worked once for each part, not for each position.
   const spread = (area_m2: number) => prepareSpreading(area_m2, plateArea_m2, input.sink.plate_m);
-  const waysOf = new Map<PartInput, PartWays>();
-  const ways = (part: PartInput): PartWays => {
-    let known = waysOf.get(part);
-    if (!known) {
-      known = partWays(part, input.bond, input.secondFace, input.factors.bondConductivity, spread);
-      waysOf.set(part, known);
-    }
-    return known;
-  };
+  const ways = sharedWays((part) =>
+    partWays(part, input.bond, input.secondFace, input.factors.bondConductivity, spread),
+  );
   const positions = input.positions.map(({ part }, r): PositionPath => {
     const place = chips[r] as ChipPlace;
     const { film, body, joint, through, along } = place;
@@ -93,6 +86,33 @@ function facesOf(input: SystemInput, bank: BankGeometry): (ShellFaces | null)[] 
   const ofEnd = present[end] ? shellFaces(input, bank, end) : null;
   const ofInner = last > 1 ? shellFaces(input, bank, 1) : null;
   return present.map((here, s) => (here ? (s === 0 || s === last ? ofEnd : ofInner) : null));
+}
+
+/** Equal chips share their ways: the geometry of a contact is worked once for them, not for each position. */
+function sharedWays(waysOf: (part: PartInput) => PartWays): (part: PartInput) => PartWays {
+  const known = new Map<PartInput, PartWays>();
+  let last: PartInput | null = null;
+  return (part) => {
+    let ways = known.get(part);
+    if (!ways) {
+      ways = (last && sameBody(last, part) && known.get(last)) || waysOf(part);
+      known.set(part, ways);
+    }
+    last = part;
+    return ways;
+  };
+}
+
+/** All that the ways out of a chip depend on; its ohms may differ. */
+function sameBody(a: PartInput, b: PartInput): boolean {
+  return (
+    a.length_m === b.length_m &&
+    a.width_m === b.width_m &&
+    a.thickness_m === b.thickness_m &&
+    a.ceramic_WPerMK === b.ceramic_WPerMK &&
+    a.coating_m === b.coating_m &&
+    a.coating_WPerMK === b.coating_WPerMK
+  );
 }
 
 interface ContactWay {

@@ -198,7 +198,9 @@ export function heatStep(work: Work): number {
   before.set(network.rise_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
   let moved = 0;
-  for (const i of work.heat.layout.judged) {
+  const { judged } = work.heat.layout;
+  for (let j = 0; j < judged.length; j++) {
+    const i = judged[j] as number;
     const d = Math.abs((network.rise_K[i] as number) - (before[i] as number));
     if (d > moved) moved = d;
   }

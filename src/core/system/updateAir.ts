@@ -51,8 +51,9 @@ export function updateAir(work: Work, share = 1): void {
 
 /** Rise of the hottest node over the entering air. */
 export function hottestRise_K(work: Work): number {
+  const { rise_K } = work.heat.network;
   let most_K = 0;
-  for (const rise_K of work.heat.network.rise_K) if (rise_K > most_K) most_K = rise_K;
+  for (let i = 0; i < rise_K.length; i++) if ((rise_K[i] as number) > most_K) most_K = rise_K[i] as number;
   return most_K;
 }
 
