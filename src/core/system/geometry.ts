@@ -32,7 +32,7 @@ export function bankGeometry(input: SystemInput): BankGeometry {
   const plateBefore: boolean[] = [];
   const plateAfter: boolean[] = [];
   const sinkDepth_m: number[] = [];
-  let row_m = 0;
+  let sinks_m = 0;
   for (let s = 0; s <= n; s++) {
     const here = (s > 0 || input.hasFirstSink) && (s < n || input.hasLastSink);
     const plates = Number(s > 0) + Number(s < n);
@@ -41,7 +41,7 @@ export function bankGeometry(input: SystemInput): BankGeometry {
     plateBefore.push(here && s > 0);
     plateAfter.push(here && s < n);
     sinkDepth_m.push(depth_m);
-    row_m += depth_m;
+    sinks_m += depth_m;
   }
   const backing_m =
     secondFace.way === 'tabs'
@@ -50,11 +50,13 @@ export function bankGeometry(input: SystemInput): BankGeometry {
         ? bond.filament_m
         : 0;
   const stack_m: number[] = [];
+  let stacks_m = 0;
   for (const { part } of positions) {
     const thickness_m = part.coating_m + part.thickness_m + bond.filament_m + backing_m;
     stack_m.push(thickness_m);
-    row_m += thickness_m;
+    stacks_m += thickness_m;
   }
+  const row_m = sinks_m + stacks_m;
   const side_m = baffle ? baffle.sideClearance_m : Math.max(0, (box.width_m - sink.width_m) / 2);
   const end_m = baffle ? baffle.endClearance_m : Math.max(0, (box.length_m - row_m) / 2);
   return {

@@ -131,8 +131,7 @@ const thickens = 1.4;
 export function spreadAir(work: Work): void {
   const { rho, mu, lift, fade, drop, massFlow } = work.flow;
   const links = work.path.links;
-  const given_W = work.carried_W + work.shell_W;
-  const cools = given_W > 0 ? work.carried_W / given_W : 1;
+  const cools = airShare(work);
   // What goes round inside the box takes its warmth with it, whatever its flow.
   const within = Math.abs(leavingShare(work));
   for (let i = 0; i < links.length; i++) {
@@ -153,6 +152,12 @@ export function spreadAir(work: Work): void {
     const share = work.answers ? cools : streamAnswer(work, link.air);
     fade[i] = share * (link.passage ? within : 1) * (thinner - slower);
   }
+}
+
+/** Of the watts given off, what the air takes; where hardly any are, or walls bring some in, rounding must not steer. */
+function airShare({ carried_W, shell_W }: Work): number {
+  const given_W = carried_W + shell_W;
+  return given_W > 0 ? Math.min(1, Math.max(0, carried_W / given_W)) : 1;
 }
 
 /**
