@@ -142,7 +142,7 @@ function warmth(work: Work): number {
 }
 
 /** What a sequence of shrinking changes still has to go, taken as geometric; never less than rounding moves anyway. */
-function remaining_K(moved_K: number, before_K: number): number {
+export function remaining_K(moved_K: number, before_K: number): number {
   if (moved_K < 1e-12) return moved_K;
   return moved_K < 0.5 * before_K && Number.isFinite(before_K)
     ? (moved_K * moved_K) / (before_K - moved_K)
@@ -191,14 +191,16 @@ function imposeFlow(work: Work, massFlow_kgPerS: number): void {
 }
 
 /** Heat network at the present flows, steady. @returns largest change of a temperature, K; NaN where it has no answer */
-function heatStep(work: Work): number {
+export function heatStep(work: Work): number {
   const { network } = work.heat;
   setConductances(work, true);
   const before = work.before_K;
   before.set(network.rise_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
   let moved = 0;
-  for (const i of work.heat.judged) {
+  const { judged } = work.heat.layout;
+  for (let j = 0; j < judged.length; j++) {
+    const i = judged[j] as number;
     const d = Math.abs((network.rise_K[i] as number) - (before[i] as number));
     if (d > moved) moved = d;
   }
