@@ -19,7 +19,7 @@ import type {
   VerdictReport,
 } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
-import { limitLabels } from './wording.ts';
+import { limitLabels, limitPlaces } from './wording.ts';
 import { counted, listed, roundTicks, temperature, times, watts } from './words.ts';
 
 export function fanStopReport(
@@ -126,19 +126,8 @@ function sentenceOf(study: FanStop, stopped: VerdictReport, system: UnitSystem):
 }
 
 function inWords(key: LimitKey): string {
-  return `the limit of ${limitPlaces[key] ?? limitLabels[key].toLowerCase()}`;
+  return `the limit of ${limitPlaces[key]}`;
 }
-
-const limitPlaces: Readonly<Partial<Record<LimitKey, string>>> = {
-  film: 'the film',
-  derating: 'the derating line',
-  joint: 'the solder joints',
-  bond: 'the bond lines',
-  touch: 'touchable metal',
-  sheet: 'the plastic beside the sinks',
-  wall: 'the outside of the box',
-  exhaust: 'the exhaust air',
-};
 
 function labelOf(study: FanStop, act: string | null, system: UnitSystem): string {
   const { running, stopped, timeline } = study;

@@ -1,4 +1,6 @@
 import { sources } from '../core/sources.ts';
+import type { Factors } from '../core/system/input.ts';
+import { scatterCards } from '../core/system/methodScatter.ts';
 import type { Design } from '../model/design.ts';
 import { sizeDimension, statedTolerance } from '../model/spreads/sizes.ts';
 import { type DesignSpread, spreadsInUse } from '../model/spreads/spreads.ts';
@@ -7,7 +9,9 @@ import type { Amounts, Said } from './amount.ts';
 import { quantity } from './format.ts';
 import { table, told } from './makeTable.ts';
 import { saidAs, withAmounts } from './said.ts';
+import { factorWords } from './toleranceWords.ts';
 import type { TextTable, UnitSystem } from './types.ts';
+import { originWords } from './wording.ts';
 import { capital, share } from './words.ts';
 
 /** One input that may vary, in words. */
@@ -23,6 +27,9 @@ export interface SpreadRow {
   readonly usual: string;
   readonly amounts: Amounts<'size'>;
 }
+
+/** The factor of a method: its scatter is its card's, and nobody's to change. */
+export type MethodSpreadRow = Pick<SpreadRow, 'label' | 'shape' | 'size' | 'reach' | 'source' | 'amounts'>;
 
 export const shapeWords: Readonly<Record<Spread['kind'], string>> = {
   none: 'none',
@@ -50,6 +57,20 @@ export function spreadRows(design: Design, system: UnitSystem): SpreadRow[] {
     source: spread.own ? 'your own' : sourceOf(spread),
     usual: spread.own ? usualWords(design, spread, system) : '',
   }));
+}
+
+export function methodSpreadRows(factors: readonly (keyof Factors)[]): MethodSpreadRow[] {
+  return factors.map((factor) => {
+    const { title, scatter } = scatterCards[factor];
+    const sigma = scatter.sigma ?? 0;
+    return {
+      label: `Method for ${factorWords[factor]}`,
+      shape: shapeWords.lognormal,
+      ...withAmounts({ size: saidAs(`σ ${share(sigma)}`, sigma, 'ratio', 'metric') }),
+      reach: reachWords.batch,
+      source: `card “${title}”; ${originWords[scatter.from]}`,
+    };
+  });
 }
 
 function sourceOf({ usual, kind }: DesignSpread): string {
@@ -95,11 +116,15 @@ export function sizeText(design: Design, spread: Spread, system: UnitSystem): st
   }
 }
 
-export function spreadsTable(rows: readonly SpreadRow[]): TextTable {
+/** Below the inputs, the methods whose scatter was drawn. */
+export function spreadsTable(
+  rows: readonly SpreadRow[],
+  methods: readonly MethodSpreadRow[] = [],
+): TextTable {
   return table(
     'spreads',
     'What varies, and how far',
     ['Input', 'Shape', '>Size', 'Drawn for', 'Why and from where'],
-    rows.map((row) => [row.label, row.shape, ...told(row, 'size'), row.reach, row.source]),
+    [...rows, ...methods].map((row) => [row.label, row.shape, ...told(row, 'size'), row.reach, row.source]),
   );
 }

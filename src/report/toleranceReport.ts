@@ -4,7 +4,7 @@ import type { Amounts } from './amount.ts';
 import { type HistogramChart, histogramTable, marginChart } from './histogramChart.ts';
 import { table, told } from './makeTable.ts';
 import { saidPercent, withAmounts } from './said.ts';
-import { type SpreadRow, spreadRows, spreadsTable } from './spreadRows.ts';
+import { methodSpreadRows, type SpreadRow, spreadRows, spreadsTable } from './spreadRows.ts';
 import { toleranceRemarks } from './toleranceRemarks.ts';
 import { toleranceSentence } from './toleranceSentence.ts';
 import { influenceName, outputOrder, outputWords } from './toleranceWords.ts';
@@ -86,7 +86,7 @@ export function toleranceReport(
       histogram: chart && histogramTable(chart),
       influences: influencesTable(influences),
       failing: failingTable(failing),
-      spreads: spreadsTable(spreads),
+      spreads: spreadsTable(spreads, methodSpreadRows(result.methods)),
     },
   };
 }

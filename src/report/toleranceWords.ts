@@ -5,26 +5,26 @@ import type { OutputKey, Outputs } from '../studies/outputs.ts';
 import type { Influence, ShareEstimate } from '../studies/tolerance/result.ts';
 import type { Said } from './amount.ts';
 import { plain } from './format.ts';
-import { saidPercent, saidQuantity, saidTemperature, saidTimes } from './said.ts';
+import { saidAs, saidPercent, saidQuantity, saidTemperature, saidTimes } from './said.ts';
 import type { UnitSystem } from './types.ts';
-import { fixed } from './words.ts';
+import { fixed, kelvins } from './words.ts';
 
 /** What the factor of a method multiplies, in a sentence. */
 export const factorWords: Readonly<Record<keyof Factors, string>> = {
-  channelHeat: 'method: heat from fins to air',
-  channelFriction: 'method: friction between the fins',
-  minorLoss: 'method: losses at edges and turns',
-  slotLoss: 'method: loss at the baffle slot',
-  bondConductivity: 'method: thread in the bond',
-  fanFlow: 'method: laws of the fan',
-  spreading: 'method: spreading in the plates',
-  standingFan: 'method: loss of a fan at a stand',
-  outsideHeat: 'method: heat from the outside of the box',
-  emissivity: 'method: radiation between the fins',
+  channelHeat: 'heat from fins to air',
+  channelFriction: 'friction between the fins',
+  minorLoss: 'loss at edges and turns',
+  slotLoss: 'loss at the baffle slot',
+  bondConductivity: 'what the thread does in the bond',
+  fanFlow: 'what the fan delivers',
+  spreading: 'spreading in the plates',
+  standingFan: 'loss of a fan at a stand',
+  outsideHeat: 'heat from the outside of the box',
+  emissivity: 'radiation between the fins',
 };
 
 export function influenceName({ of }: Influence): string {
-  if (of.is === 'method') return factorWords[of.factor];
+  if (of.is === 'method') return `method for ${factorWords[of.factor]}`;
   return usualSpread(of.path)?.name ?? fieldAt(of.path).label.toLowerCase();
 }
 
@@ -32,7 +32,7 @@ export function influenceName({ of }: Influence): string {
 export function influencePhrase(influence: Influence): string {
   const { of } = influence;
   return of.is === 'method'
-    ? `how far the ${factorWords[of.factor]} can be trusted`.replace('method: ', 'method for ')
+    ? `how far the ${factorWords[of.factor]} can be trusted`.replace('', 'method for ')
     : `the ${influenceName(influence)}`;
 }
 
@@ -44,7 +44,7 @@ export const outputWords: Readonly<Record<OutputKey, readonly [label: string, sa
   film_K: ['Hottest film', degrees],
   filmMargin_K: [
     'Film below its limit',
-    (dT_K, system) => saidQuantity(dT_K, 'temperatureDifference', system, 3),
+    (dT_K, system) => saidAs(kelvins(dT_K, system, 1), dT_K, 'temperatureDifference', system),
   ],
   loadFactor: ['Load up to', (factor) => saidTimes(factor)],
   joint_K: ['Hottest solder joint', degrees],

@@ -15,7 +15,7 @@ export const cuts: readonly UsualSpread[] = [
   ]),
   ...becauseOf({ because: 'glued by hand', source: 'assumption' }, 'box', [
     ['baffle.leakGap_m', 'leak under the baffle', within(1e-4)],
-    ['plenum.neckAngle_rad', 'neck-down angle', within(0.035)],
+    ['plenum.neckAngle_rad', 'neck-down angle', within(Math.PI / 90)],
   ]),
   ...becauseOf({ because: 'slots milled or sawn one by one', source: 'commonPractice' }, 'box', [
     ['sink.finThickness_m', 'thickness of the fins', within(5e-5)],

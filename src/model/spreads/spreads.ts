@@ -6,8 +6,11 @@ import { isRead } from './isRead.ts';
 import { stuffs } from './stuffs.ts';
 import type { Reach, Spread, UsualSpread } from './usualSpread.ts';
 
-/** What varies in every box unless its maker says otherwise. Every number is an ordinary one to begin with, not a promise. */
-export const usualSpreads: readonly UsualSpread[] = [...cuts, ...stuffs, ...feeds];
+/**
+ * What varies in every box unless its maker says otherwise. Every number is an ordinary one to begin with, not a promise.
+ * What is likely to matter stands first: the first numbers of a quasi-random sequence are spread best.
+ */
+export const usualSpreads: readonly UsualSpread[] = [...stuffs, ...feeds, ...cuts];
 
 const usualByPath = new Map(usualSpreads.map((spread) => [spread.path, spread]));
 

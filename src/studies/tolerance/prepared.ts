@@ -1,4 +1,6 @@
 import { ordinaryRun, type SystemInput } from '../../core/system/input.ts';
+import { nearbySolver } from '../../core/system/nearbySolver.ts';
+import type { Outcome } from '../../core/system/outcome.ts';
 import { solveSystem } from '../../core/system/solveSystem.ts';
 import { toCore } from '../../model/toCore.ts';
 import { type Judged, judgedOf, type Pulsing } from '../outputs.ts';
@@ -12,6 +14,8 @@ export interface Prepared {
   readonly input: SystemInput;
   readonly variations: Variations;
   readonly sampler: Sampler;
+  /** Boxes like the design, from its own answer: pulses are not followed. */
+  readonly solve: (box: SystemInput) => Outcome;
   readonly pulsing: Pulsing | null;
   /** The design as drawn; `null` where it has no answer. */
   readonly nominal: Judged | null;
@@ -38,6 +42,7 @@ function prepare(question: ToleranceQuestion): Prepared {
     input,
     variations,
     sampler: createSampler(question, variations),
+    solve: nearbySolver(input, { ...ordinaryRun, pulses: false }),
     pulsing,
     nominal: judgedOf(
       outcome.ok && pulsing ? solveSystem(input, { ...ordinaryRun, pulses: false }) : outcome,

@@ -74,6 +74,8 @@ export interface ToleranceResult {
   /** Numbers drawn for one box. */
   readonly dimensions: number;
   readonly nominal: Judged | null;
+  /** Factors of methods that were drawn. */
+  readonly methods: readonly (keyof Factors)[];
   /** Ids of cards whose scatter could not be drawn, for want of a factor. */
   readonly undrawn: readonly string[];
 }

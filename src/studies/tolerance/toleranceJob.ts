@@ -1,5 +1,3 @@
-import { ordinaryRun } from '../../core/system/input.ts';
-import { solveSystem } from '../../core/system/solveSystem.ts';
 import type { Job } from '../job.ts';
 import { judgedOf } from '../outputs.ts';
 import { type Columns, createColumns, writeJudged } from './columns.ts';
@@ -15,12 +13,11 @@ const perPiece = 200;
 export const toleranceJob: Job<ToleranceQuestion, Columns, ToleranceResult> = {
   count: (question) => Math.ceil(drawsOf(question) / perPiece),
   piece: (question, index) => {
-    const { sampler, pulsing } = prepared(question);
+    const { sampler, solve, pulsing } = prepared(question);
     const from = index * perPiece;
     const columns = createColumns(Math.min(perPiece, drawsOf(question) - from));
     for (let i = 0; i < columns.count; i++) {
-      const outcome = solveSystem(sampler.inputAt(from + i), { ...ordinaryRun, pulses: false });
-      writeJudged(columns, i, judgedOf(outcome, pulsing));
+      writeJudged(columns, i, judgedOf(solve(sampler.inputAt(from + i)), pulsing));
       if (sampler.wasMoved()) columns.moved++;
     }
     return columns;

@@ -47,6 +47,7 @@ const full: Design = {
       ],
     },
   ],
+  spreads: [{ path: 'room.T_K', kind: 'normal', relative: false, size: 1 }],
 };
 
 describe('every input', () => {
