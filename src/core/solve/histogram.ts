@@ -5,7 +5,8 @@
  */
 export function roundEdges(low: number, high: number, most: number): number[] {
   const size = Math.max(Math.abs(low), Math.abs(high));
-  const width = high - low > 1e-9 * size ? high - low : 1e-3 * size || 1;
+  const apart = high - low > 1e-9 * size ? high - low : 1e-3 * size;
+  const width = apart > 1e-200 ? apart : 1;
   const least = width / Math.max(1, most - 1);
   const power = Math.floor(Math.log10(least));
   for (const times of [1, 2, 5, 10]) {
