@@ -48,7 +48,8 @@ export function boundedLognormalQuantile(
 ): number {
   if (!(mean > 0) || !(variation > 0)) return held(mean, low, high);
   const { mu, sigma } = lognormalFromMean(mean, variation);
-  const logarithm = boundedNormalQuantile(share, mu, sigma, Math.log(Math.max(0, low)), Math.log(high));
+  const [from, to] = [low, high].map((bound) => Math.log(Math.max(0, bound)));
+  const logarithm = boundedNormalQuantile(share, mu, sigma, from, to);
   return held(Math.exp(Math.min(709, logarithm)), low, high);
 }
 
