@@ -35,7 +35,7 @@ export interface HistogramChart {
 
 /** How far the hottest film stays below what it may have, over all boxes drawn. */
 export function marginChart(
-  { low, width, holding, failing }: Histogram,
+  { edges, holding, failing }: Histogram,
   marks: readonly { readonly label: string; readonly at_K: number }[],
   spoken: string,
   system: UnitSystem,
@@ -43,8 +43,8 @@ export function marginChart(
   const show = (dT_K: number) => amount(dT_K, 'temperatureDifference', system);
   const all = holding.reduce((sum, each, i) => sum + each + (failing[i] ?? 0), 0);
   const bins = holding.map((each, i) => ({
-    from: show(low + i * width),
-    to: show(low + (i + 1) * width),
+    from: show(edges[i] ?? 0),
+    to: show(edges[i + 1] ?? 0),
     holding: (100 * each) / all,
     failing: (100 * (failing[i] ?? 0)) / all,
   }));

@@ -33,19 +33,13 @@ export function gatherTolerance(question: ToleranceQuestion, pieces: readonly Co
     withSpare: shareWhere(outcome, (each) => each === outcomes.indexOf('holds')),
     noAnswer: shareWhere(outcome, (each) => each === outcomes.indexOf('noAnswer')),
     failing: failing(columns),
-    figures:
-      answered.length === 0
-        ? []
-        : keptOutputs.map((key) =>
-            figureSpread(key, pick(columns.figures[key]), known.nominal?.outputs[key] ?? null),
-          ),
-    margin:
-      answered.length === 0
-        ? null
-        : histogram(
-            pick(columns.figures.filmMargin_K),
-            Uint8Array.from(answered, (i) => holds[i] as number),
-          ),
+    figures: keptOutputs.flatMap(
+      (key) => figureSpread(key, pick(columns.figures[key]), known.nominal?.outputs[key] ?? null) ?? [],
+    ),
+    margin: histogram(
+      pick(columns.figures.filmMargin_K),
+      Uint8Array.from(answered, (i) => holds[i] as number),
+    ),
     influences: influence.list,
     influenceDraws: influence.draws,
     together: togetherOf(holds, boxes),

@@ -21,9 +21,8 @@ export interface FigureSpread {
 }
 
 export interface Histogram {
-  /** Lower edge of the first bin; one edge is at nil. */
-  readonly low: number;
-  readonly width: number;
+  /** Rising, equally far apart, at round numbers. */
+  readonly edges: readonly number[];
   /** Boxes of each bin; what lies beyond the ends is counted in the last ones. */
   readonly holding: readonly number[];
   readonly failing: readonly number[];
