@@ -26,6 +26,7 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
           'Resistances and the supply are drawn, so that nothing is taken at the worst of its tolerance besides.',
         ]
       : []),
+    ...(result.methods.length === 0 ? ['Methods are taken as exact.'] : []),
     ...undrawnRemark(result),
     ...(design.load.duty < 1
       ? ['Films at the end of a pulse swing over their mean rise as those of the design do.']

@@ -47,7 +47,7 @@ export function gatherTolerance(question: ToleranceQuestion, pieces: readonly Co
     dimensions: known.variations.drawn.length,
     nominal: known.nominal,
     methods: known.variations.list.flatMap((each) => (each.is === 'method' ? [each.scatter.factor] : [])),
-    undrawn: withoutFactor(known.variations.used).map(({ id }) => id),
+    undrawn: question.methods ? withoutFactor(known.variations.used).map(({ id }) => id) : [],
   };
 }
 

@@ -11,10 +11,16 @@ export interface Place {
   readonly high: number;
 }
 
-/** Places that one draw sets together, and the row of the list that they belong to. */
+/** Places that one draw sets together, and the row of the design's list that they belong to. */
 export interface Together {
   readonly row: number;
   readonly places: readonly Place[];
+}
+
+/** One draw, by its number, and its row. */
+interface Draw {
+  readonly number: number;
+  readonly row: number;
 }
 
 /**
@@ -26,34 +32,35 @@ export interface Together {
 export function placesOf(draft: Draft, design: Design, pattern: string, each: boolean): Together[] {
   const field = fieldAt(pattern);
   const [low, high] = field.kind === 'quantity' ? field.hard : [0, 0];
-  const rows = new Map<number, Place[]>();
-  const visit = (here: unknown, [step, ...rest]: readonly string[], row: number): void => {
-    if (step === undefined || here === undefined) return;
+  const found = new Map<number, { row: number; places: Place[] }>();
+  const visit = (here: unknown, [step, ...rest]: readonly string[], draw: Draw): void => {
+    if (step === undefined) return;
     const isList = step.endsWith('[]');
     const name = isList ? step.slice(0, -2) : step;
     const value = (here as Record<string, unknown>)[name];
     if (isList) {
       const isCurve = name === 'curve' || name === 'points';
       for (const [index, item] of (value as unknown[]).entries()) {
-        const own = isCurve ? row : rowOf(draft, design, name, index, each);
+        const own = isCurve ? draw : drawOf(draft, design, name, index, each);
         if (own !== null) visit(item, rest, own);
       }
     } else if (rest.length > 0) {
-      visit(value, rest, row);
+      visit(value, rest, draw);
     } else {
       const place = { in: here as Record<string, number>, key: name, nominal: value as number, low, high };
-      rows.set(row, [...(rows.get(row) ?? []), place]);
+      const { row, places } = found.get(draw.number) ?? { row: draw.row, places: [] };
+      found.set(draw.number, { row, places: [...places, place] });
     }
   };
-  visit(draft.design, pattern.split('.'), 0);
-  return Array.from(rows, ([row, places]) => ({ row, places }));
+  visit(draft.design, pattern.split('.'), { number: 0, row: 0 });
+  return [...found.values()];
 }
 
 /** Which draw a row of a list belongs to, `null` where nothing reads it. */
-function rowOf(draft: Draft, design: Design, list: string, index: number, each: boolean): number | null {
-  if (list === 'positions') return design.positions[index]?.on ? index : null;
-  if (list !== 'parts') return index;
+function drawOf(draft: Draft, design: Design, list: string, index: number, each: boolean): Draw | null {
+  if (list === 'positions') return design.positions[index]?.on ? { number: index, row: index } : null;
+  if (list !== 'parts') return { number: index, row: index };
   const isUsed = draft.design.positions.some(({ part, on }) => on && part === index);
-  if (!isUsed) return null;
-  return each ? index : (draft.partOf[index] ?? index);
+  const row = draft.partOf[index] ?? index;
+  return isUsed ? { number: each ? index : row, row } : null;
 }

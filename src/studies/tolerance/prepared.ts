@@ -34,7 +34,7 @@ export function prepared(question: ToleranceQuestion): Prepared {
 function prepare(question: ToleranceQuestion): Prepared {
   const { design } = question;
   const input = toCore(design);
-  const variations = variationsOf(design, input);
+  const variations = variationsOf(design, input, question.methods);
   const outcome = solveSystem(input, ordinaryRun);
   const swing = outcome.ok ? pulseSwing(outcome) : 1;
   const pulsing = swing > 1 ? { swing, spareFactor: input.limits.spareFactor } : null;

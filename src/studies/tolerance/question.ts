@@ -9,6 +9,8 @@ export interface ToleranceQuestion {
   readonly seed: number;
   /** Built together, of one lot of stuff: also the chance is asked that all of them hold. */
   readonly boxes: number;
+  /** Whether methods scatter too, each by its card; otherwise they are taken as exact. */
+  readonly methods: boolean;
 }
 
 /** Within these a question is taken; 90 bytes a box are kept, so that the most need 18 MB. */

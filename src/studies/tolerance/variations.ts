@@ -1,5 +1,6 @@
 import { ordinaryRun, type SystemInput, unitFactors } from '../../core/system/input.ts';
 import { type MethodScatter, methodScatter } from '../../core/system/methodScatter.ts';
+import { systemCards } from '../../core/system/methods.ts';
 import { trustOf } from '../../core/system/trust.ts';
 import type { Design } from '../../model/design.ts';
 import { type DesignSpread, spreadsInUse } from '../../model/spreads/spreads.ts';
@@ -36,39 +37,61 @@ export interface Variations {
 
 const resistance = 'parts[].R_Ohm';
 
-/** @param input the design as the core is told of it */
-export function variationsOf(design: Design, input: SystemInput): Variations {
+/**
+ * @param input the design as the core is told of it
+ * @param methods whether they scatter too
+ */
+export function variationsOf(design: Design, input: SystemInput, methods: boolean): Variations {
   const spreads = spreadsInUse(design).filter(({ kind }) => kind !== 'none');
   const draft = draftOf(
     design,
     spreads.some(({ path }) => path === resistance),
   );
   stateDrawn(draft.design, spreads);
-  const { used } = trustOf(input, ordinaryRun);
   const factors: Record<string, number> = { ...unitFactors };
-  const list: Variation[] = [];
-  const drawn: Drawn[] = [];
-  for (const scatter of methodScatter(used)) {
-    const place = { in: factors, key: scatter.factor, nominal: 1, low: 0, high: Number.POSITIVE_INFINITY };
-    drawn.push({ of: list.length, kind: 'lognormal', size: scatter.sigma, relative: true, sets: [place] });
-    list.push({ is: 'method', scatter });
-  }
-  const shared = spreads.filter(({ reach }) => reach === 'batch');
-  for (const spread of shared) add(spread);
-  const sharedCount = drawn.length;
-  for (const spread of spreads) if (spread.reach !== 'batch') add(spread);
-  return { list, draft, factors, drawn, shared: sharedCount, used };
+  const used = cardsUsed(input);
+  const inputs = (isShared: boolean) =>
+    spreads
+      .filter(({ reach }) => (reach === 'batch') === isShared)
+      .map((spread) => ({
+        variation: { is: 'input', spread } as Variation,
+        draws: inputDraws(spread, draft, design),
+      }));
+  const scatter = methods ? methodScatter(used) : [];
+  const alone = scatter.map((each) => ({
+    variation: { is: 'method', scatter: each } as Variation,
+    draws: [methodDraw(each, factors)],
+  }));
+  const shared = [...inputs(true), ...alone].filter(({ draws }) => draws.length > 0);
+  const all = [...shared, ...inputs(false).filter(({ draws }) => draws.length > 0)];
+  return {
+    list: all.map(({ variation }) => variation),
+    draft,
+    factors,
+    drawn: all.flatMap(({ draws }, of) => draws.map((draw) => ({ ...draw, of }))),
+    shared: shared.reduce((sum, { draws }) => sum + draws.length, 0),
+    used,
+  };
+}
 
-  function add(spread: DesignSpread): void {
-    const rows = placesOf(draft, design, spread.path, spread.reach === 'resistor');
-    const draws = rows.flatMap(({ row, places }): Drawn[] => {
-      const deviation = deviationOf(spread, design, row);
-      return moves(deviation, places) ? [{ of: list.length, ...deviation, sets: places }] : [];
-    });
-    if (draws.length === 0) return;
-    drawn.push(...draws);
-    list.push({ is: 'input', spread });
-  }
+/** Cards that the design's answer rests on; without an answer, all that one could rest on. */
+function cardsUsed(input: SystemInput): readonly string[] {
+  const { used } = trustOf(input, ordinaryRun);
+  return used.length > 0 ? used : systemCards.map(({ id }) => id);
+}
+
+type Draw = Omit<Drawn, 'of'>;
+
+function methodDraw({ factor, sigma }: MethodScatter, factors: Record<string, number>): Draw {
+  const place = { in: factors, key: factor, nominal: 1, low: 0, high: Number.POSITIVE_INFINITY };
+  return { kind: 'lognormal', size: sigma, relative: true, sets: [place] };
+}
+
+function inputDraws(spread: DesignSpread, draft: Draft, design: Design): Draw[] {
+  return placesOf(draft, design, spread.path, spread.reach === 'resistor').flatMap(({ row, places }) => {
+    const deviation = deviationOf(spread, design, row);
+    return moves(deviation, places) ? [{ ...deviation, sets: places }] : [];
+  });
 }
 
 /** What is drawn is not taken at the worst of its tolerance besides. */
