@@ -10,8 +10,8 @@ const order: readonly (readonly string[])[] = [
   ['model'],
   ['studies'],
   ['report'],
-  ['io', 'workers', 'cli'],
-  ['store'],
+  ['io', 'workers'],
+  ['cli', 'store'],
   ['ui'],
   ['app'],
 ];
