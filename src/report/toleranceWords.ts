@@ -32,7 +32,7 @@ export function influenceName({ of }: Influence): string {
 export function influencePhrase(influence: Influence): string {
   const { of } = influence;
   return of.is === 'method'
-    ? `how far the ${factorWords[of.factor]} can be trusted`.replace('', 'method for ')
+    ? `how well ${factorWords[of.factor]} is known`
     : `the ${influenceName(influence)}`;
 }
 

@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import type { Design } from '../../../src/model/design.ts';
+import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
+import { toleranceReport, toleranceTables } from '../../../src/report/toleranceReport.ts';
+import { runJob } from '../../../src/studies/job.ts';
+import type { ToleranceQuestion } from '../../../src/studies/tolerance/question.ts';
+import { toleranceJob } from '../../../src/studies/tolerance/toleranceJob.ts';
+
+const question: ToleranceQuestion = { design: eightResistors, draws: 600, seed: 7, boxes: 12, methods: true };
+const result = runJob(toleranceJob, question);
+const report = toleranceReport(eightResistors, result, 'metric');
+const plain = (text: string) => text.replaceAll('\u202f', ' ');
+
+describe('the report of parts that vary', () => {
+  test('says first what counts: boxes, batches, what matters and what gives', () => {
+    expect(plain(report.sentence)).toMatch(
+      /^\d+ of 1?0*00 boxes built like this hold, [\d.]+ to [\d.]+ of 100 with 95 % confidence; all twelve of a batch hold in \d+ of 100 batches, [\d.]+ to [\d.]+ of 100\. What matters most is the conductivity of the bond, \d+ % of how the film’s margin varies; where one does not hold, the limit of the derating line is passed first( most often)?\.$/,
+    );
+  });
+
+  test('has every figure as drawn and at its shares, in the reader’s unit', () => {
+    const film = report.figures[0];
+    expect(film).toMatchObject({ label: 'Hottest film', amounts: { p50: { unit: '°C' } } });
+    expect(film?.p50).toMatch(/^9\d\.\d\u202f°C$/);
+    const inches = toleranceReport(eightResistors, result, 'inch');
+    expect(inches.figures[0]?.amounts.p50.unit).toBe('°F');
+    expect(report.figures.map(({ label }) => label)).toContain('Sound');
+  });
+
+  test('draws boxes of a hundred over the margin, with its middle and ends', () => {
+    const { chart } = report;
+    if (!chart) throw new Error('there are answers');
+    const all = chart.bins.reduce((sum, { holding, failing }) => sum + holding + failing, 0);
+    expect(all).toBeCloseTo(100, 9);
+    expect(chart.marks.map(({ label }) => label)).toEqual(['5 %', '50 %', '95 %']);
+    expect(plain(chart.spoken)).toMatch(
+      /^How far the hottest film stays below its limit: 90 of 100 boxes between /,
+    );
+    expect(report.tables.histogram?.rows).toHaveLength(chart.bins.length);
+  });
+
+  test('ranks what matters and says which way', () => {
+    const [first] = report.influences;
+    expect(first).toMatchObject({ label: 'Conductivity of the bond', aside: 'more is cooler' });
+    expect(report.influences.length).toBeLessThanOrEqual(8);
+    expect(report.tables.influences.rows.length).toBeGreaterThan(40);
+  });
+
+  test('lists what was drawn with its source, methods by their cards', () => {
+    const rows = report.tables.spreads.rows.map((cells) => cells.map(plain));
+    expect(rows).toContainEqual([
+      'Side clearance',
+      'even',
+      '±0.2 mm',
+      'each box',
+      'sheared and milled in a small shop; assumption',
+    ]);
+    expect(rows).toContainEqual([
+      'Watts of each resistor',
+      'by tolerance',
+      '±1 %',
+      'each resistor',
+      'watts go with the resistance; stated in the design',
+    ]);
+    const method = rows.find(([label]) => label === 'Method for heat from fins to air');
+    expect(method?.[2]).toBe('σ 7 %');
+    expect(method?.[4]).toContain('card “');
+  });
+
+  test('names method, seed, batches and what is left out', () => {
+    const said = plain(report.remarks.join(' '));
+    for (const words of [
+      'Sobol',
+      'seed 7',
+      'Wilson',
+      'Spearman',
+      '50 batches of 12',
+      'never less than nothing',
+      'not drawn',
+    ])
+      expect(said, words).toContain(words);
+  });
+
+  test('has a cell under every head in every table, each of its own name', () => {
+    const tables = toleranceTables(report);
+    expect(new Set(tables.map(({ id }) => id)).size).toBe(tables.length);
+    for (const { columns, rows } of tables)
+      for (const cells of rows) expect(cells).toHaveLength(columns.length);
+  });
+
+  test('marks the reader’s own spreads and keeps the usual one beside them', () => {
+    const design: Design = {
+      ...eightResistors,
+      spreads: [
+        { path: 'baffle.sideClearance_m', kind: 'normal', relative: false, size: 1e-4 },
+        { path: 'bond.glassTransition_K', kind: 'uniform', relative: false, size: 5 },
+      ],
+    };
+    const { spreads } = toleranceReport(design, result, 'metric');
+    const row = (label: string) => spreads.find((each) => each.label === label);
+    expect(row('Side clearance')).toMatchObject({ source: 'your own', usual: 'usually even, ±0.2\u202fmm' });
+    expect(row('Glass transition')).toMatchObject({ size: '±5\u202fK', usual: 'usually none' });
+  });
+});
