@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { toleranceLine, toleranceSentence } from '../../../src/report/toleranceSentence.ts';
-import type { ToleranceResult } from '../../../src/studies/tolerance/result.ts';
+import { toleranceLine, toleranceSentence } from '../../../../src/report/tolerance/toleranceSentence.ts';
+import type { ToleranceResult } from '../../../../src/studies/tolerance/result.ts';
 
 const result: ToleranceResult = {
   seed: 1,

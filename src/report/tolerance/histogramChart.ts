@@ -1,8 +1,8 @@
-import type { Histogram } from '../studies/tolerance/result.ts';
-import { amount, unitOf } from './format.ts';
-import { table } from './makeTable.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { fixed, roundTicks } from './words.ts';
+import type { Histogram } from '../../studies/tolerance/result.ts';
+import { amount, unitOf } from '../format.ts';
+import { table } from '../makeTable.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { fixed, roundTicks } from '../words.ts';
 
 export interface HistogramBin {
   /** Edges, in the display unit. */

@@ -1,18 +1,19 @@
-import type { Design } from '../model/design.ts';
-import type { ToleranceResult } from '../studies/tolerance/result.ts';
-import type { Amounts } from './amount.ts';
+import type { Design } from '../../model/design.ts';
+import type { ToleranceResult } from '../../studies/tolerance/result.ts';
+import type { Amounts } from '../amount.ts';
+import { table, told } from '../makeTable.ts';
+import { saidPercent, withAmounts } from '../said.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { limitLabels } from '../wording.ts';
+import { capital, fixed, kelvins } from '../words.ts';
 import { type HistogramChart, histogramTable, marginChart } from './histogramChart.ts';
-import { table, told } from './makeTable.ts';
-import { saidPercent, withAmounts } from './said.ts';
-import { methodSpreadRows, type SpreadRow, spreadRows, spreadsTable } from './spreadRows.ts';
+import { methodSpreadRows, spreadRows, spreadsTable } from './spreadRows.ts';
 import { toleranceRemarks } from './toleranceRemarks.ts';
 import { toleranceSentence } from './toleranceSentence.ts';
 import { influenceName, outputOrder, outputWords } from './toleranceWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { limitLabels } from './wording.ts';
-import { capital, fixed, kelvins } from './words.ts';
 
-export interface FigureSpreadRow {
+interface FigureSpreadRow {
   readonly label: string;
   readonly nominal: string;
   readonly p5: string;
@@ -35,27 +36,23 @@ export interface InfluenceRow {
   readonly amounts: Amounts<'value' | 'onHolding' | 'way'>;
 }
 
-export interface FailingRow {
+interface FailingRow {
   readonly label: string;
   readonly boxes: string;
   readonly amounts: Amounts<'boxes'>;
 }
 
 /** What if parts vary: all that screen, sheet and terminal say about it. */
-export interface ToleranceReport {
-  readonly sentence: string;
-  readonly figures: readonly FigureSpreadRow[];
+export interface ToleranceReport extends StudyReport {
   readonly chart: HistogramChart | null;
   /** Most first; what hardly matters is left to the table. */
   readonly influences: readonly InfluenceRow[];
-  readonly failing: readonly FailingRow[];
-  readonly spreads: readonly SpreadRow[];
-  readonly remarks: readonly string[];
-  readonly tables: {
+  /** Each beside its picture; `tables` has them in the order of reading. */
+  readonly twins: {
     readonly figures: TextTable;
-    readonly histogram: TextTable | null;
     readonly influences: TextTable;
     readonly failing: TextTable;
+    readonly histogram: TextTable | null;
     readonly spreads: TextTable;
   };
 }
@@ -68,35 +65,23 @@ export function toleranceReport(
   result: ToleranceResult,
   system: UnitSystem,
 ): ToleranceReport {
-  const figures = figureRows(result, system);
   const chart = chartOf(result, system);
   const influences = influenceRows(result);
-  const failing = failingRows(result);
-  const spreads = spreadRows(design, system);
+  const twins = {
+    figures: figuresTable(figureRows(result, system)),
+    influences: influencesTable(influences),
+    failing: failingTable(failingRows(result)),
+    histogram: chart && histogramTable(chart),
+    spreads: spreadsTable(spreadRows(design, system), methodSpreadRows(result.methods)),
+  };
   return {
     sentence: toleranceSentence(result),
-    figures,
     chart,
     influences: influences.slice(0, mostBars),
-    failing,
-    spreads,
     remarks: toleranceRemarks(design, result),
-    tables: {
-      figures: figuresTable(figures),
-      histogram: chart && histogramTable(chart),
-      influences: influencesTable(influences),
-      failing: failingTable(failing),
-      spreads: spreadsTable(spreads, methodSpreadRows(result.methods)),
-    },
+    twins,
+    tables: Object.values(twins).filter((table) => table !== null && table.rows.length > 0),
   };
-}
-
-/** Tables in the order in which they are read, for a terminal and for files. */
-export function toleranceTables({ tables }: ToleranceReport): TextTable[] {
-  const { figures, histogram, influences, failing, spreads } = tables;
-  return [figures, influences, failing, ...(histogram ? [histogram] : []), spreads].filter(
-    ({ rows }) => rows.length > 0,
-  );
 }
 
 function figureRows({ figures }: ToleranceResult, system: UnitSystem): FigureSpreadRow[] {

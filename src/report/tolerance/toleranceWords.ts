@@ -1,13 +1,13 @@
-import type { Factors } from '../core/system/input.ts';
-import { fieldAt } from '../model/fields.ts';
-import { usualSpread } from '../model/spreads/spreads.ts';
-import type { OutputKey, Outputs } from '../studies/outputs.ts';
-import type { Influence, ShareEstimate } from '../studies/tolerance/result.ts';
-import type { Said } from './amount.ts';
-import { plain } from './format.ts';
-import { saidAs, saidPercent, saidQuantity, saidTemperature, saidTimes } from './said.ts';
-import type { UnitSystem } from './types.ts';
-import { fixed, kelvins } from './words.ts';
+import type { Factors } from '../../core/system/input.ts';
+import { fieldAt } from '../../model/fields.ts';
+import { usualSpread } from '../../model/spreads/spreads.ts';
+import type { OutputKey, Outputs } from '../../studies/outputs.ts';
+import type { Influence, ShareEstimate } from '../../studies/tolerance/result.ts';
+import type { Said } from '../amount.ts';
+import { plain } from '../format.ts';
+import { saidAs, saidPercent, saidQuantity, saidTemperature, saidTimes } from '../said.ts';
+import type { UnitSystem } from '../types.ts';
+import { fixed, kelvins } from '../words.ts';
 
 /** What the factor of a method multiplies, in a sentence. */
 export const factorWords: Readonly<Record<keyof Factors, string>> = {

@@ -1,18 +1,18 @@
-import { sources } from '../core/sources.ts';
-import type { Factors } from '../core/system/input.ts';
-import { scatterCards } from '../core/system/methodScatter.ts';
-import type { Design } from '../model/design.ts';
-import { sizeDimension, statedTolerance } from '../model/spreads/sizes.ts';
-import { type DesignSpread, spreadsInUse } from '../model/spreads/spreads.ts';
-import type { Cause, Reach, Spread } from '../model/spreads/usualSpread.ts';
-import type { Amounts, Said } from './amount.ts';
-import { quantity } from './format.ts';
-import { table, told } from './makeTable.ts';
-import { saidAs, withAmounts } from './said.ts';
+import { sources } from '../../core/sources.ts';
+import type { Factors } from '../../core/system/input.ts';
+import { scatterCards } from '../../core/system/methodScatter.ts';
+import type { Design } from '../../model/design.ts';
+import { sizeDimension, statedTolerance } from '../../model/spreads/sizes.ts';
+import { type DesignSpread, spreadsInUse } from '../../model/spreads/spreads.ts';
+import type { Cause, Reach, Spread } from '../../model/spreads/usualSpread.ts';
+import type { Amounts, Said } from '../amount.ts';
+import { quantity } from '../format.ts';
+import { table, told } from '../makeTable.ts';
+import { saidAs, withAmounts } from '../said.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { originWords } from '../wording.ts';
+import { capital, share } from '../words.ts';
 import { factorWords } from './toleranceWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { originWords } from './wording.ts';
-import { capital, share } from './words.ts';
 
 /** One input that may vary, in words. */
 export interface SpreadRow {

@@ -1,8 +1,8 @@
-import type { ToleranceResult } from '../studies/tolerance/result.ts';
-import { plain } from './format.ts';
+import type { ToleranceResult } from '../../studies/tolerance/result.ts';
+import { plain } from '../format.ts';
+import { limitPlaces } from '../wording.ts';
+import { capital, percent } from '../words.ts';
 import { betweenWords, influencePhrase, numeral, ofSo } from './toleranceWords.ts';
-import { limitPlaces } from './wording.ts';
-import { capital, percent } from './words.ts';
 
 /** The whole answer, what counts first. */
 export function toleranceSentence(result: ToleranceResult): string {

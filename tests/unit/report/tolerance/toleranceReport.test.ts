@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { Design } from '../../../src/model/design.ts';
-import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
-import { toleranceReport, toleranceTables } from '../../../src/report/toleranceReport.ts';
-import { runJob } from '../../../src/studies/job.ts';
-import type { ToleranceQuestion } from '../../../src/studies/tolerance/question.ts';
-import { toleranceJob } from '../../../src/studies/tolerance/toleranceJob.ts';
+import type { Design } from '../../../../src/model/design.ts';
+import { eightResistors } from '../../../../src/model/examples/eightResistors.ts';
+import { spreadRows } from '../../../../src/report/tolerance/spreadRows.ts';
+import { toleranceReport } from '../../../../src/report/tolerance/toleranceReport.ts';
+import { runJob } from '../../../../src/studies/job.ts';
+import type { ToleranceQuestion } from '../../../../src/studies/tolerance/question.ts';
+import { toleranceJob } from '../../../../src/studies/tolerance/toleranceJob.ts';
 
 const question: ToleranceQuestion = { design: eightResistors, draws: 600, seed: 7, boxes: 12, methods: true };
 const result = runJob(toleranceJob, question);
@@ -19,12 +20,13 @@ describe('the report of parts that vary', () => {
   });
 
   test('has every figure as drawn and at its shares, in the reader’s unit', () => {
-    const film = report.figures[0];
-    expect(film).toMatchObject({ label: 'Hottest film', amounts: { p50: { unit: '°C' } } });
-    expect(film?.p50).toMatch(/^9\d\.\d\u202f°C$/);
-    const inches = toleranceReport(eightResistors, result, 'inch');
-    expect(inches.figures[0]?.amounts.p50.unit).toBe('°F');
-    expect(report.figures.map(({ label }) => label)).toContain('Sound');
+    const { columns, rows } = report.twins.figures;
+    expect(columns.map(({ head }) => head)).toEqual(['Figure', 'As drawn', '5 %', '50 %', '95 %', 'Mean']);
+    expect(rows[0]?.[0]).toBe('Hottest film');
+    expect(plain(rows[0]?.[3] ?? '')).toMatch(/^9\d\.\d °C$/);
+    expect(rows.map(([label]) => label)).toContain('Sound');
+    const inches = toleranceReport(eightResistors, result, 'inch').twins.figures;
+    expect(plain(inches.rows[0]?.[3] ?? '')).toMatch(/^2\d\d\.\d °F$/);
   });
 
   test('draws boxes of a hundred over the margin, with its middle and ends', () => {
@@ -36,18 +38,18 @@ describe('the report of parts that vary', () => {
     expect(plain(chart.spoken)).toMatch(
       /^How far the hottest film stays below its limit: 90 of 100 boxes between /,
     );
-    expect(report.tables.histogram?.rows).toHaveLength(chart.bins.length);
+    expect(report.twins.histogram?.rows).toHaveLength(chart.bins.length);
   });
 
   test('ranks what matters and says which way', () => {
     const [first] = report.influences;
     expect(first).toMatchObject({ label: 'Conductivity of the bond', aside: 'more is cooler' });
     expect(report.influences.length).toBeLessThanOrEqual(8);
-    expect(report.tables.influences.rows.length).toBeGreaterThan(40);
+    expect(report.twins.influences.rows.length).toBeGreaterThan(40);
   });
 
   test('lists what was drawn with its source, methods by their cards', () => {
-    const rows = report.tables.spreads.rows.map((cells) => cells.map(plain));
+    const rows = report.twins.spreads.rows.map((cells) => cells.map(plain));
     expect(rows).toContainEqual([
       'Side clearance',
       'even',
@@ -82,7 +84,8 @@ describe('the report of parts that vary', () => {
   });
 
   test('has a cell under every head in every table, each of its own name', () => {
-    const tables = toleranceTables(report);
+    const { tables } = report;
+    expect(tables).toHaveLength(5);
     expect(new Set(tables.map(({ id }) => id)).size).toBe(tables.length);
     for (const { columns, rows } of tables)
       for (const cells of rows) expect(cells).toHaveLength(columns.length);
@@ -96,8 +99,7 @@ describe('the report of parts that vary', () => {
         { path: 'bond.glassTransition_K', kind: 'uniform', relative: false, size: 5 },
       ],
     };
-    const { spreads } = toleranceReport(design, result, 'metric');
-    const row = (label: string) => spreads.find((each) => each.label === label);
+    const row = (label: string) => spreadRows(design, 'metric').find((each) => each.label === label);
     expect(row('Side clearance')).toMatchObject({ source: 'your own', usual: 'usually even, ±0.2\u202fmm' });
     expect(row('Glass transition')).toMatchObject({ size: '±5\u202fK', usual: 'usually none' });
   });

@@ -1,9 +1,9 @@
-import { cards } from '../core/cards.ts';
-import type { Design } from '../model/design.ts';
-import type { Influence, ToleranceResult } from '../studies/tolerance/result.ts';
-import { plain } from './format.ts';
+import { cards } from '../../core/cards.ts';
+import type { Design } from '../../model/design.ts';
+import type { Influence, ToleranceResult } from '../../studies/tolerance/result.ts';
+import { plain } from '../format.ts';
+import { listed, percent } from '../words.ts';
 import { ofSo } from './toleranceWords.ts';
-import { listed, percent } from './words.ts';
 
 /** How it was done, and what it rests on. */
 export function toleranceRemarks(design: Design, result: ToleranceResult): string[] {
