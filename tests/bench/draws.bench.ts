@@ -1,4 +1,4 @@
-import { seededDraws } from '../../src/core/solve/draws.ts';
+import { hash32 } from '../../src/core/solve/hash32.ts';
 import { ordinaryRun, type SystemInput } from '../../src/core/system/input.ts';
 import { nearbySolver } from '../../src/core/system/nearbySolver.ts';
 import type { Outcome } from '../../src/core/system/outcome.ts';
@@ -33,8 +33,12 @@ function perDraw_ns(neighbours: readonly SystemInput[], solve: (other: SystemInp
 }
 
 function neighboursOf(input: SystemInput): SystemInput[] {
-  const { uniform } = seededDraws(1);
-  return Array.from({ length: kept }, () => neighbourOf(input, Array.from({ length: 200 }, uniform)));
+  return Array.from({ length: kept }, (_, draw) =>
+    neighbourOf(
+      input,
+      Array.from({ length: 200 }, (_, i) => hash32(draw, i) / 2 ** 32),
+    ),
+  );
 }
 
 /** The same watts over more resistors, in a box as long as it takes. */
