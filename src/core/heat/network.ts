@@ -7,6 +7,8 @@ export interface HeatTopology {
   /** First and second node of each conductance. */
   readonly a: readonly number[];
   readonly b: readonly number[];
+  /** Where each conductance stands in the band: at both nodes' own places and at the place between them, -1 for the datum. */
+  readonly places: Int32Array;
 }
 
 /**
@@ -27,11 +29,21 @@ export function heatTopology(nodeCount: number, a: readonly number[], b: readonl
     const q = b[i] as number;
     if (q >= 0) reach = Math.max(reach, Math.abs((a[i] as number) - q));
   }
-  return { nodeCount, halfBandwidth: reach, a, b };
+  const width = reach + 1;
+  const places = new Int32Array(3 * a.length);
+  for (let i = 0; i < a.length; i++) {
+    const p = a[i] as number;
+    const q = b[i] as number;
+    places[3 * i] = p * width;
+    places[3 * i + 1] = q < 0 ? -1 : q * width;
+    places[3 * i + 2] = q < 0 ? -1 : Math.min(p, q) * width + Math.abs(p - q);
+  }
+  return { nodeCount, halfBandwidth: reach, a, b, places };
 }
 
 /** A network without conductances, powers or warmth yet. */
-export function heatNetworkOf({ nodeCount, halfBandwidth, a, b }: HeatTopology): HeatNetwork {
+export function heatNetworkOf(topology: HeatTopology): HeatNetwork {
+  const { nodeCount, halfBandwidth, a, b, places } = topology;
   const joins = a.length;
   // One block of memory for all three, as for the air.
   const block = new ArrayBuffer(8 * (joins + 2 * nodeCount));
@@ -40,6 +52,7 @@ export function heatNetworkOf({ nodeCount, halfBandwidth, a, b }: HeatTopology):
     halfBandwidth,
     a,
     b,
+    places,
     G_WPerK: new Float64Array(block, 0, joins),
     power_W: new Float64Array(block, 8 * joins, nodeCount),
     rise_K: new Float64Array(block, 8 * (joins + nodeCount), nodeCount),
@@ -98,16 +111,15 @@ export function solveHeatStep(
 }
 
 function solveWithConductances(network: HeatNetwork, band: Float64Array): boolean {
-  const { a, b, G_WPerK, rise_K, halfBandwidth, nodeCount } = network;
-  const width = halfBandwidth + 1;
-  for (let i = 0; i < a.length; i++) {
+  const { places, G_WPerK, rise_K, halfBandwidth, nodeCount } = network;
+  for (let i = 0, at = 0; i < G_WPerK.length; i++, at += 3) {
     const g = G_WPerK[i] as number;
-    const p = a[i] as number;
-    const q = b[i] as number;
-    band[p * width] = (band[p * width] as number) + g;
+    const p = places[at] as number;
+    const q = places[at + 1] as number;
+    band[p] = (band[p] as number) + g;
     if (q < 0) continue;
-    band[q * width] = (band[q * width] as number) + g;
-    const off = p < q ? p * width + q - p : q * width + p - q;
+    const off = places[at + 2] as number;
+    band[q] = (band[q] as number) + g;
     band[off] = (band[off] as number) - g;
   }
   return solveBanded(band, rise_K, nodeCount, halfBandwidth);

@@ -142,7 +142,7 @@ function warmth(work: Work): number {
 }
 
 /** What a sequence of shrinking changes still has to go, taken as geometric; never less than rounding moves anyway. */
-export function remaining_K(moved_K: number, before_K: number): number {
+function remaining_K(moved_K: number, before_K: number): number {
   if (moved_K < 1e-12) return moved_K;
   return moved_K < 0.5 * before_K && Number.isFinite(before_K)
     ? (moved_K * moved_K) / (before_K - moved_K)

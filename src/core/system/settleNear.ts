@@ -1,7 +1,7 @@
 import { airProperties } from '../air/airProperties.ts';
 import { gradientStep, largestFlow } from '../airflow/network.ts';
 import type { AirPath, PathLink } from './airPath.ts';
-import { heatStep, remaining_K } from './settle.ts';
+import { heatStep } from './settle.ts';
 import { hottest_K, hottestMeaningful_K, updateAir } from './updateAir.ts';
 import { spreadAir, type Work } from './work.ts';
 
@@ -10,15 +10,19 @@ import { spreadAir, type Work } from './work.ts';
  * rounds before the billionth of the ordinary answer.
  */
 const tolerance_K = 1e-6;
+/** Flows may still move by this share of the largest before one more step, which squares it. */
+const flowTolerance = 1e-6;
+/** Without fans draught and warmth drive one another by and by, and say less about what is still to come. */
+const stoppedShare = 1e-2;
 /**
  * The first changes shrink faster than those after them, while the flows still fall into place: never take what remains for
  * less than this share of the last change.
  */
 const leastShare = 0.03;
-/** Relative change of the flows in the step before; one more step follows, and Newton squares it. */
-const flowTolerance = 1e-5;
+/** Changes that do not shrink by half may go on for long: each then counts as so many. */
+const creeping = 1000;
 /** What has not settled by then is no neighbour. */
-const mostRounds = 15;
+const mostRounds = 30;
 
 /**
  * Settles `work` from the flows and temperatures of `near`, a settled box of other measures.
@@ -28,19 +32,30 @@ export function settleNear(work: Work, near: Work): boolean {
   if (!takeFlows(work, near) || !takeWarmth(work, near)) return false;
   // The first change is the largest: a second step of the flows squares what is left of it, and often saves a round.
   flowStep(work);
+  const enough = work.path.fans ? 1 : stoppedShare;
   let before_K = Number.POSITIVE_INFINITY;
+  let flowBefore = Number.POSITIVE_INFINITY;
   for (let round = 1; round <= mostRounds; round++) {
     work.iterations = round;
     const flowChange = flowStep(work);
-    const moved_K = heatStep(work);
+    const entering_K = work.entering_K;
+    // Heat network and air together: rises over the entering air, and that air itself.
+    const moved_K = Math.max(heatStep(work), Math.abs(work.entering_K - entering_K));
     if (!Number.isFinite(flowChange + moved_K)) return false;
     updateAir(work);
-    work.moved_K = Math.max(remaining_K(moved_K, before_K), leastShare * moved_K);
-    if (work.moved_K < tolerance_K && flowChange < flowTolerance)
+    work.moved_K = remaining(moved_K, before_K);
+    if (work.moved_K < enough * tolerance_K && remaining(flowChange, flowBefore) < enough * flowTolerance)
       return Number.isFinite(flowStep(work)) && hottest_K(work) < hottestMeaningful_K && sameWay(work, near);
     before_K = moved_K;
+    flowBefore = flowChange;
   }
   return false;
+}
+
+/** What a sequence of changes still has to go, by the last two. */
+function remaining(change: number, before: number): number {
+  if (!(change < 0.5 * before)) return creeping * change;
+  return Math.max(change * (change / (before - change)), leastShare * change);
 }
 
 /** @returns largest change of a flow over the largest flow */
@@ -50,7 +65,7 @@ function flowStep({ path, flow }: Work): number {
 
 function sameWay(work: Work, near: Work): boolean {
   const flow = work.flow.massFlow[work.path.fanLink] as number;
-  return flow * (near.flow.massFlow[near.path.fanLink] as number) > 0;
+  return !(flow * (near.flow.massFlow[near.path.fanLink] as number) < 0);
 }
 
 /**
