@@ -3,6 +3,7 @@ import { createPortal } from 'react-dom';
 import type { Reported } from '../report/reportJob.ts';
 import { createStudies } from '../store/studies.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
+import { PartsVaryLine } from '../ui/questions/tolerance/PartsVaryLine.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
 import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
@@ -19,6 +20,8 @@ interface Props {
   readonly underLimits: HTMLElement | null;
   /** In the figure of the drawing. */
   readonly underDrawing: HTMLElement | null;
+  /** Under the words of the verdict. */
+  readonly inVerdict: HTMLElement | null;
 }
 
 const studies = createStudies(browserPool());
@@ -28,11 +31,12 @@ export function Details(props: Props) {
   return (
     <StudiesContext value={studies}>
       <Reports {...props} />
+      {props.inVerdict && createPortal(<PartsVaryLine />, props.inVerdict)}
     </StudiesContext>
   );
 }
 
-function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Props) {
+function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Omit<Props, 'inVerdict'>) {
   const question = useMemo(() => ({ design, prefs }), [design, prefs]);
   const taken = useReport(question);
   return useMemo(
@@ -41,7 +45,12 @@ function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Props
   );
 }
 
-function Shown({ report, outcome, underLimits, underDrawing }: Reported & Omit<Props, 'answer'>) {
+function Shown({
+  report,
+  outcome,
+  underLimits,
+  underDrawing,
+}: Reported & Omit<Props, 'answer' | 'inVerdict'>) {
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>

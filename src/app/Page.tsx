@@ -35,9 +35,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const goTo = useGoTo();
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
+  const [inVerdict, setInVerdict] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details answer={answer} underLimits={underLimits} underDrawing={underDrawing} />,
-    [answer, underLimits, underDrawing],
+    () => <Details {...{ answer, underLimits, underDrawing, inVerdict }} />,
+    [answer, underLimits, underDrawing, inVerdict],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);
@@ -48,7 +49,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
         <Notice onSave={designs.save} onPlace={setNotices} />
         <div className={styles.bench}>
           <div className={styles.verdict}>
-            <Verdict report={report} stale={problems.length > 0} />
+            <Verdict report={report} stale={problems.length > 0} onPlace={setInVerdict} />
           </div>
           <DrawingSection report={report} onPlace={setUnderDrawing} />
           <div className={styles.fields}>

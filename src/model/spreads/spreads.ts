@@ -1,8 +1,9 @@
 import type { Design } from '../design.ts';
-import { fieldAt } from '../fields.ts';
+import { fieldAt, fields } from '../fields.ts';
 import { cuts } from './cuts.ts';
 import { feeds } from './feeds.ts';
 import { isRead } from './isRead.ts';
+import { mayVary } from './mayVary.ts';
 import { stuffs } from './stuffs.ts';
 import type { Reach, Spread, UsualSpread } from './usualSpread.ts';
 
@@ -16,6 +17,43 @@ const usualByPath = new Map(usualSpreads.map((spread) => [spread.path, spread]))
 
 export function usualSpread(path: string): UsualSpread | null {
   return usualByPath.get(path) ?? null;
+}
+
+/** What varies there, as in a sentence. */
+export function spreadName(path: string): string {
+  return usualSpread(path)?.name ?? `${fieldAt(path).label.toLowerCase()}${wherePlaced(path)}`;
+}
+
+/** Of what: labels like "Length" alone would not tell. */
+const owners: Readonly<Record<string, string>> = {
+  parts: 'resistors',
+  positions: 'resistors',
+  sink: 'sinks',
+  bond: 'bond',
+  secondFace: 'second face',
+  fan: 'fan',
+  moreFans: 'other fans',
+  inlet: 'inlet',
+  outlet: 'outlet',
+  plenum: 'plenum',
+  baffle: 'baffle',
+  box: 'box',
+  extras: 'extra losses',
+  room: 'room',
+  load: 'load',
+};
+
+function wherePlaced(path: string): string {
+  const owner = owners[/^\w+/.exec(path)?.[0] ?? ''];
+  return owner === undefined ? '' : `, ${owner}`;
+}
+
+/** Inputs of a design that have no spread yet and might have one, in the order of the form. */
+export function furtherVariables(design: Design): string[] {
+  const taken = new Set(spreadsOf(design).map(({ path }) => path));
+  return fields
+    .map(({ pattern }) => pattern)
+    .filter((path) => mayVary(path) && !taken.has(path) && isRead(design, path));
 }
 
 /** A spread as a design has it. */
@@ -53,7 +91,7 @@ function described(
     kind,
     relative,
     size,
-    name: usual?.name ?? fieldAt(path).label.toLowerCase(),
+    name: spreadName(path),
     reach: usual?.reach ?? (path.startsWith('positions') ? 'resistor' : 'box'),
     usual,
     own,

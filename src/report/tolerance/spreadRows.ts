@@ -3,7 +3,12 @@ import type { Factors } from '../../core/system/input.ts';
 import { scatterCards } from '../../core/system/methodScatter.ts';
 import type { Design } from '../../model/design.ts';
 import { sizeDimension, statedTolerance } from '../../model/spreads/sizes.ts';
-import { type DesignSpread, spreadsInUse } from '../../model/spreads/spreads.ts';
+import {
+  type DesignSpread,
+  furtherVariables,
+  spreadName,
+  spreadsInUse,
+} from '../../model/spreads/spreads.ts';
 import type { Cause, Reach, Spread } from '../../model/spreads/usualSpread.ts';
 import type { Amounts, Said } from '../amount.ts';
 import { quantity } from '../format.ts';
@@ -26,6 +31,13 @@ export interface SpreadRow {
   /** The usual spread in words where this one is the reader's own; empty otherwise. */
   readonly usual: string;
   readonly amounts: Amounts<'size'>;
+}
+
+/** Inputs that have no spread yet, by name. */
+export function furtherInputs(design: Design): { readonly path: string; readonly label: string }[] {
+  return furtherVariables(design)
+    .map((path) => ({ path, label: capital(spreadName(path)) }))
+    .sort((a, b) => a.label.localeCompare(b.label));
 }
 
 /** The factor of a method: its scatter is its card's, and nobody's to change. */

@@ -11,7 +11,7 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
   return [
     `${plain(draws, 6)}${draws < of ? ` of ${plain(of, 6)}` : ''} boxes, drawn from a scrambled Sobol sequence in ${dimensions} dimensions with seed ${seed}, each solved like the design itself; the same seed draws the same boxes.`,
     `Confidence by Wilson’s interval for independent draws; quasi-random ones come nearer, so that it is on the cautious side.`,
-    `${ofSo(withSpare)} boxes also have the spare asked for, ${plain(design.limits.spareFactor)} times on every rise.`,
+    `${withSpare === 0 ? 'No box has' : `${ofSo(withSpare)} boxes also have`} the spare asked for, ${plain(design.limits.spareFactor)} times on every rise.`,
     ...(influenceDraws > 0
       ? [
           `What matters: first-order indices (Sobol) from ${plain(influenceDraws, 6)} boxes by classes of each input; the sign from Spearman’s rank correlation. ${sumsOf(influences)}`,

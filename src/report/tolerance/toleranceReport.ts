@@ -80,7 +80,7 @@ export function toleranceReport(
     influences: influences.slice(0, mostBars),
     remarks: toleranceRemarks(design, result),
     twins,
-    tables: Object.values(twins).filter((table) => table !== null && table.rows.length > 0),
+    tables: Object.values(twins).flatMap((table) => (table && table.rows.length > 0 ? [table] : [])),
   };
 }
 

@@ -1,6 +1,5 @@
 import type { Factors } from '../../core/system/input.ts';
-import { fieldAt } from '../../model/fields.ts';
-import { usualSpread } from '../../model/spreads/spreads.ts';
+import { spreadName } from '../../model/spreads/spreads.ts';
 import type { OutputKey, Outputs } from '../../studies/outputs.ts';
 import type { Influence, ShareEstimate } from '../../studies/tolerance/result.ts';
 import type { Said } from '../amount.ts';
@@ -25,7 +24,7 @@ export const factorWords: Readonly<Record<keyof Factors, string>> = {
 
 export function influenceName({ of }: Influence): string {
   if (of.is === 'method') return `method for ${factorWords[of.factor]}`;
-  return usualSpread(of.path)?.name ?? fieldAt(of.path).label.toLowerCase();
+  return spreadName(of.path);
 }
 
 /** The same as the end of a sentence. */

@@ -40,7 +40,7 @@ function mendOne(draft: Design, { path, code, data }: Problem): void {
   }
   const bound = 'most_m' in data ? data.most_m : 'needed_m' in data ? data.needed_m : null;
   if (bound === null) return;
-  const keys = splitPath(path);
+  const keys = [...splitPath(path)];
   const last = keys.pop() as string;
   const parent = keys.reduce<unknown>((here, key) => (here as Record<string, unknown>)[key], draft);
   (parent as Record<string, number>)[last] = bound;

@@ -16,6 +16,8 @@ export interface ToleranceQuestion {
 /** Within these a question is taken; 90 bytes a box are kept, so that the most need 18 MB. */
 export const fewestDraws = 100;
 export const mostDraws = 200_000;
+export const mostBoxes = 1000;
+export const mostSeed = 2 ** 32 - 1;
 
 /** Whole batches only, the last one filled up. */
 export function drawsOf({ draws, boxes }: ToleranceQuestion): number {
@@ -25,5 +27,5 @@ export function drawsOf({ draws, boxes }: ToleranceQuestion): number {
 }
 
 export function boxesOf(boxes: number): number {
-  return Math.min(1000, Math.max(1, Math.floor(boxes)));
+  return Math.min(mostBoxes, Math.max(1, Math.floor(boxes)));
 }

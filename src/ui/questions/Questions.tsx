@@ -1,5 +1,6 @@
 import type { Report } from '../../report/types.ts';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
+import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
@@ -12,6 +13,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
       <WhatIfTheFanStops report={report} />
+      <WhatIfPartsVary />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
     </>

@@ -1,9 +1,11 @@
 import { reportJob } from '../../report/reportJob.ts';
 import type { Job } from '../../studies/job.ts';
+import { toleranceJob } from '../../studies/tolerance/toleranceJob.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  tolerance: toleranceJob,
 } as const;
 
 export type Jobs = typeof jobs;

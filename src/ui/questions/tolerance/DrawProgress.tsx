@@ -1,0 +1,48 @@
+import { percent } from '../../../report/words.ts';
+import { Button } from '../../kit/Button.tsx';
+import type { StudyView } from '../../studies/useStudy.ts';
+import styles from './WhatIfPartsVary.module.css';
+
+/** Starts the draws, shows how far they are, stops them; says when what stands below belongs to another design or question. */
+export function DrawProgress({
+  study,
+  ready,
+}: {
+  readonly study: StudyView<'tolerance'>;
+  /** Everything that was typed reads well. */
+  readonly ready: boolean;
+}) {
+  const { running, fresh, progress, result, fault, start, cancel } = study;
+  return (
+    <div className={styles.progress}>
+      {running ? (
+        <Button onClick={cancel}>Stop</Button>
+      ) : (
+        <Button onClick={start} disabled={!ready || fresh}>
+          {result === null ? 'Draw boxes' : 'Draw again'}
+        </Button>
+      )}
+      {running && (
+        <>
+          <progress value={progress} aria-label="Boxes drawn" />
+          <span>{percent(progress)}; what stands here is the estimate so far.</span>
+        </>
+      )}
+      <span role="status">{running ? '' : standing({ fresh, fault, isThere: result !== null })}</span>
+    </div>
+  );
+}
+
+function standing({
+  fresh,
+  fault,
+  isThere,
+}: {
+  readonly fresh: boolean;
+  readonly fault: string | null;
+  readonly isThere: boolean;
+}): string {
+  if (fault !== null) return `This could not be computed: ${fault}.`;
+  if (!isThere) return '';
+  return fresh ? 'All boxes drawn.' : 'Out of date or not finished: this belongs to what stood here before.';
+}
