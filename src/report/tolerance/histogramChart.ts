@@ -54,7 +54,7 @@ export function marginChart(
     caption: 'Hottest film below its limit, over all boxes drawn',
     xLabel: 'below the film’s limit',
     xUnit: unitOf('temperatureDifference', system),
-    yLabel: 'boxes of 100',
+    yLabel: 'of 100',
     bins,
     marks: marks.map(({ label, at_K }) => ({ label, x: show(at_K) })),
     xTicks: roundTicks(bins[0]?.from ?? 0, bins.at(-1)?.to ?? 1),

@@ -12,9 +12,12 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
     `${plain(draws, 6)}${draws < of ? ` of ${plain(of, 6)}` : ''} boxes, drawn from a scrambled Sobol sequence in ${dimensions} dimensions with seed ${seed}, each solved like the design itself; the same seed draws the same boxes.`,
     `Confidence by Wilson’s interval for independent draws; quasi-random ones come nearer, so that it is on the cautious side.`,
     `${withSpare === 0 ? 'No box has' : `${ofSo(withSpare)} boxes also have`} the spare asked for, ${plain(design.limits.spareFactor)} times on every rise.`,
-    ...(influenceDraws > 0
+    ...(influenceDraws > 0 && influences.length === 0 && dimensions > 0
+      ? ['These are too few boxes, or batches of them, to tell what matters most.']
+      : []),
+    ...(influences.length > 0
       ? [
-          `What matters: first-order indices (Sobol) from ${plain(influenceDraws, 6)} boxes by classes of each input; the sign from Spearman’s rank correlation. ${sumsOf(influences)}`,
+          `What matters: first-order indices (Sobol) from ${plain(influenceDraws, 6)} boxes, by one fit of polynomials of all inputs at once (polynomial chaos); which way, by Spearman’s rank correlation. ${sumsOf(influences)}`,
         ]
       : []),
     batchRemark(result),

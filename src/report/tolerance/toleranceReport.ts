@@ -57,8 +57,9 @@ export interface ToleranceReport extends StudyReport {
   };
 }
 
-/** As many bars as still read as a ranking. */
+/** As many bars as still read as a ranking, and none too short to see. */
 const mostBars = 8;
+const leastBar = 0.005;
 
 export function toleranceReport(
   design: Design,
@@ -77,7 +78,7 @@ export function toleranceReport(
   return {
     sentence: toleranceSentence(result),
     chart,
-    influences: influences.slice(0, mostBars),
+    influences: influences.slice(0, mostBars).filter((row) => row.share >= leastBar),
     remarks: toleranceRemarks(design, result),
     twins,
     tables: Object.values(twins).flatMap((table) => (table && table.rows.length > 0 ? [table] : [])),

@@ -65,9 +65,9 @@ export function toleranceLine(
   const boxes = holds.share === 1 ? `all ${plain(draws, 6)} boxes drawn` : `${ofSo(holds.share)} boxes`;
   const batch =
     together && together.batches >= fewBatches
-      ? `, all ${numeral(together.boxes)} of a batch in ${ofSo(together.share)}`
+      ? `, all ${numeral(together.boxes)} in ${ofSo(together.share)}`
       : '';
   return fresh
     ? `As parts vary, ${boxes} hold${batch}.`
-    : `Before the last change ${boxes} held as parts vary${batch}. Out of date: draw again.`;
+    : `Out of date: ${boxes} held before the last change.`;
 }

@@ -44,5 +44,5 @@ function standing({
 }): string {
   if (fault !== null) return `This could not be computed: ${fault}.`;
   if (!isThere) return '';
-  return fresh ? 'All boxes drawn.' : 'Out of date or not finished: this belongs to what stood here before.';
+  return fresh ? 'All boxes drawn.' : 'Out of date or stopped: draw again for the design as it stands.';
 }

@@ -34,17 +34,21 @@ export function ToleranceAnswer({ report }: { readonly report: ToleranceReport }
           )}
         </div>
       </div>
-      <TableTwin table={twins.figures} open />
-      <TableTwin table={twins.failing} open />
-      <TableTwin table={twins.spreads} />
-      <details className={styles.how}>
-        <summary>How the boxes were drawn, and what that rests on</summary>
-        <ul>
-          {remarks.map((remark) => (
-            <li key={remark}>{remark}</li>
-          ))}
-        </ul>
-      </details>
+      <div className={columns.columns}>
+        <TableTwin table={twins.figures} open />
+        <div>
+          <TableTwin table={twins.failing} open />
+          <TableTwin table={twins.spreads} />
+          <details className={styles.how}>
+            <summary>How the boxes were drawn, and what that rests on</summary>
+            <ul>
+              {remarks.map((remark) => (
+                <li key={remark}>{remark}</li>
+              ))}
+            </ul>
+          </details>
+        </div>
+      </div>
     </>
   );
 }

@@ -7,7 +7,7 @@ import { runJob } from '../../../../src/studies/job.ts';
 import type { ToleranceQuestion } from '../../../../src/studies/tolerance/question.ts';
 import { toleranceJob } from '../../../../src/studies/tolerance/toleranceJob.ts';
 
-const question: ToleranceQuestion = { design: eightResistors, draws: 600, seed: 7, boxes: 12, methods: true };
+const question: ToleranceQuestion = { design: eightResistors, draws: 1200, seed: 7, boxes: 12, methods: true };
 const result = runJob(toleranceJob, question);
 const report = toleranceReport(eightResistors, result, 'metric');
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
@@ -48,6 +48,13 @@ describe('the report of parts that vary', () => {
     expect(report.twins.influences.rows.length).toBeGreaterThan(40);
   });
 
+  test('says so where too few batches were drawn to tell what matters', () => {
+    const few = runJob(toleranceJob, { ...question, draws: 120 });
+    const said = toleranceReport(eightResistors, few, 'metric');
+    expect(said.influences).toEqual([]);
+    expect(said.remarks.join(' ')).toContain('too few boxes, or batches');
+  });
+
   test('lists what was drawn with its source, methods by their cards', () => {
     const rows = report.twins.spreads.rows.map((cells) => cells.map(plain));
     expect(rows).toContainEqual([
@@ -76,7 +83,7 @@ describe('the report of parts that vary', () => {
       'seed 7',
       'Wilson',
       'Spearman',
-      '50 batches of 12',
+      '100 batches of 12',
       'never less than nothing',
       'not drawn',
     ])

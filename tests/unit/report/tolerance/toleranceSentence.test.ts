@@ -84,11 +84,9 @@ describe('the line under the verdict', () => {
   test('is short, and says when it is out of date', () => {
     expect(toleranceLine(result, true)).toBe('As parts vary, 97 of 100 boxes hold.');
     expect(toleranceLine({ ...result, together }, true)).toBe(
-      'As parts vary, 97 of 100 boxes hold, all twelve of a batch in 81 of 100.',
+      'As parts vary, 97 of 100 boxes hold, all twelve in 81 of 100.',
     );
-    expect(toleranceLine(result, false)).toBe(
-      'Before the last change 97 of 100 boxes held as parts vary. Out of date: draw again.',
-    );
+    expect(toleranceLine(result, false)).toBe('Out of date: 97 of 100 boxes held before the last change.');
   });
 
   test('is not there where there is nothing to say', () => {
