@@ -6,14 +6,14 @@ import { mostBoxes, mostSeed, type ToleranceQuestion } from '../studies/toleranc
 export interface ToleranceForm {
   readonly draws: number;
   readonly seed: string;
-  /** Empty: as many as the design wants cut. */
-  readonly boxes: string;
+  /** `null`, until somebody types: as many as the design wants cut. */
+  readonly boxes: string | null;
   readonly methods: boolean;
 }
 
 export const drawChoices = [1000, 3000, 10_000, 30_000, 100_000] as const;
 
-export const firstToleranceForm: ToleranceForm = { draws: 10_000, seed: '1', boxes: '', methods: true };
+export const firstToleranceForm: ToleranceForm = { draws: 10_000, seed: '1', boxes: null, methods: true };
 
 export interface CountBox {
   readonly text: string;
@@ -28,7 +28,7 @@ export interface AskedTolerance {
 }
 
 export function askedTolerance(form: ToleranceForm, design: Design): AskedTolerance {
-  const boxesText = form.boxes === '' ? String(design.cutting.boxes) : form.boxes;
+  const boxesText = form.boxes ?? String(design.cutting.boxes);
   const seed = readWhole(form.seed, 0, mostSeed);
   const boxes = readWhole(boxesText, 1, mostBoxes);
   return {

@@ -71,6 +71,7 @@ describe('the page', () => {
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'What if parts vary?',
       'What has to be cut?',
       'How is it computed?',
     ]);

@@ -86,8 +86,9 @@ function SizeField({
     if (read?.ok) onSpread(read.spread);
   };
   return (
-    <span className={styles.size}>
+    <span className={styles.sized}>
       <TextBox
+        className={styles.size ?? ''}
         aria-label={`${label}, size${box.unit === '' ? '' : ` (${box.unit})`}`}
         aria-describedby={noteId}
         value={typed ?? box.text}

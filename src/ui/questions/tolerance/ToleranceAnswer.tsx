@@ -17,7 +17,10 @@ export function ToleranceAnswer({ report }: { readonly report: ToleranceReport }
             <ChartFrame caption={chart.caption} table={twins.histogram}>
               <HistogramChart chart={chart} />
             </ChartFrame>
-            <p className={styles.key}>Hatched: boxes in which some limit is passed.</p>
+            <p className={styles.key}>
+              Dotted: so many of a hundred boxes lie to the left. Hatched: boxes in which some limit is
+              passed.
+            </p>
             <TableTwin table={twins.histogram} />
           </div>
         )}

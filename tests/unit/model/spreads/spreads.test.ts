@@ -62,7 +62,7 @@ describe('the spreads of a design', () => {
       ...rare,
       own: true,
       usual: null,
-      name: 'glass transition',
+      name: 'glass transition, bond',
       reach: 'box',
     });
   });

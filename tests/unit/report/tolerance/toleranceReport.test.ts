@@ -7,7 +7,13 @@ import { runJob } from '../../../../src/studies/job.ts';
 import type { ToleranceQuestion } from '../../../../src/studies/tolerance/question.ts';
 import { toleranceJob } from '../../../../src/studies/tolerance/toleranceJob.ts';
 
-const question: ToleranceQuestion = { design: eightResistors, draws: 1200, seed: 7, boxes: 12, methods: true };
+const question: ToleranceQuestion = {
+  design: eightResistors,
+  draws: 1200,
+  seed: 7,
+  boxes: 12,
+  methods: true,
+};
 const result = runJob(toleranceJob, question);
 const report = toleranceReport(eightResistors, result, 'metric');
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
@@ -108,6 +114,6 @@ describe('the report of parts that vary', () => {
     };
     const row = (label: string) => spreadRows(design, 'metric').find((each) => each.label === label);
     expect(row('Side clearance')).toMatchObject({ source: 'your own', usual: 'usually even, ±0.2\u202fmm' });
-    expect(row('Glass transition')).toMatchObject({ size: '±5\u202fK', usual: 'usually none' });
+    expect(row('Glass transition, bond')).toMatchObject({ size: '±5\u202fK', usual: 'usually none' });
   });
 });
