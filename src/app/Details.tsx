@@ -1,14 +1,17 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
-import { designChecksum } from '../model/designChecksum.ts';
-import { buildReport } from '../report/buildReport.ts';
+import type { Reported } from '../report/reportJob.ts';
+import { createStudies } from '../store/studies.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
 import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
+import { StudiesContext } from '../ui/studies/StudiesContext.ts';
 import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
+import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
+import { useReport } from './useReport.ts';
 
 interface Props {
   readonly answer: Answer;
@@ -18,12 +21,27 @@ interface Props {
   readonly underDrawing: HTMLElement | null;
 }
 
-/** What stands below the fold, and the sheet for the printer: the whole report, loaded after the first paint. */
-export function Details({ answer: { design, outcome, prefs }, underLimits, underDrawing }: Props) {
-  const report = useMemo(
-    () => buildReport(design, outcome, { ...prefs, checksum: designChecksum(design) }),
-    [design, outcome, prefs],
+const studies = createStudies(browserPool());
+
+/** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
+export function Details(props: Props) {
+  return (
+    <StudiesContext value={studies}>
+      <Reports {...props} />
+    </StudiesContext>
   );
+}
+
+function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Props) {
+  const question = useMemo(() => ({ design, prefs }), [design, prefs]);
+  const taken = useReport(question);
+  return useMemo(
+    () => taken && <Shown {...taken} {...{ underLimits, underDrawing }} />,
+    [taken, underLimits, underDrawing],
+  );
+}
+
+function Shown({ report, outcome, underLimits, underDrawing }: Reported & Omit<Props, 'answer'>) {
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>

@@ -18,7 +18,6 @@ import { useChange } from './useChange.ts';
 import { useDesigns } from './useDesigns.ts';
 import { useGoTo } from './useGoTo.ts';
 import { useKeeping } from './useKeeping.ts';
-import { useSettled } from './useSettled.ts';
 
 // What need not be there with the first paint.
 const Details = lazy(async () => ({ default: (await import('./Details.tsx')).Details }));
@@ -34,13 +33,11 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const problems = useDesign((state) => state.problems);
   const designs = useDesigns(keeper);
   const goTo = useGoTo();
-  // Typing goes first: fields, drawing and verdict at once, charts and the sheet after a pause.
-  const settled = useSettled(answer);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details answer={settled} underLimits={underLimits} underDrawing={underDrawing} />,
-    [settled, underLimits, underDrawing],
+    () => <Details answer={answer} underLimits={underLimits} underDrawing={underDrawing} />,
+    [answer, underLimits, underDrawing],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);
@@ -70,7 +67,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
           </div>
         </div>
         <div className={styles.questions}>
-          <ViewBoundary store={store} name="what stands below the drawing" of={settled}>
+          <ViewBoundary store={store} name="what stands below the drawing" of={answer}>
             <Suspense fallback={null}>{details}</Suspense>
           </ViewBoundary>
         </div>

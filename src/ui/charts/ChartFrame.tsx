@@ -1,7 +1,8 @@
-import { type ReactNode, Suspense } from 'react';
+import { type ReactNode, Suspense, useRef } from 'react';
 import type { TextTable } from '../../report/types.ts';
 import { SaveRow } from '../takeOut/SaveRow.tsx';
 import styles from './ChartFrame.module.css';
+import { useWhileSeen } from './useWhileSeen.ts';
 
 /** Keeps the chart's place while it loads, so that nothing below it jumps; below it, the ways to save it. */
 export function ChartFrame({
@@ -14,11 +15,13 @@ export function ChartFrame({
   readonly table: TextTable;
   readonly children: ReactNode;
 }) {
+  const place = useRef<HTMLElement>(null);
+  const chart = useWhileSeen(children, place);
   return (
-    <figure className={styles.frame}>
+    <figure ref={place} className={styles.frame}>
       <figcaption>{caption}</figcaption>
       <div className={styles.chart}>
-        <Suspense fallback={null}>{children}</Suspense>
+        <Suspense fallback={null}>{chart}</Suspense>
       </div>
       <SaveRow id={table.id} caption={caption} picture table={table} />
     </figure>

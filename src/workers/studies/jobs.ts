@@ -1,0 +1,15 @@
+import { reportJob } from '../../report/reportJob.ts';
+import type { Job } from '../../studies/job.ts';
+
+/** Everything that workers can be asked. A new study is one line here. */
+export const jobs = {
+  report: reportJob,
+} as const;
+
+export type Jobs = typeof jobs;
+export type JobName = keyof Jobs;
+
+type PartsOf<J> =
+  J extends Job<infer Question, infer Piece, infer Result> ? [Question, Piece, Result] : never;
+export type QuestionOf<N extends JobName> = PartsOf<Jobs[N]>[0];
+export type ResultOf<N extends JobName> = PartsOf<Jobs[N]>[2];
