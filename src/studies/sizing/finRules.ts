@@ -19,6 +19,27 @@ export interface FinRules {
   readonly mostPressure_Pa: number | null;
 }
 
+/**
+ * Rules to begin with: the end mill that the panels are cut with, an ordinary one that reaches four diameters, stock
+ * thicknesses that a mill leaves standing beside the present one, and all the height that the box has. Common practice, no source.
+ */
+export function usualRules(design: Design): FinRules {
+  const { finThickness_m, finHeight_m } = design.sink;
+  const height_m = Math.max(step_m, Math.floor((heightInBox_m(design) * hair) / step_m) * step_m);
+  return {
+    cutters_m: [design.cutting.cutter_m],
+    depthRatio: 4,
+    thicknesses_m: [...new Set([finThickness_m, ...stock_m])].sort((a, b) => a - b),
+    leastThickness_m: Math.min(finThickness_m, ...stock_m),
+    leastHeight_m: Math.min(0.004, finHeight_m, height_m),
+    mostHeight_m: Number(height_m.toPrecision(12)),
+    mostSound_dBA: null,
+    mostPressure_Pa: null,
+  };
+}
+
+const stock_m = [0.0008, 0.001, 0.0015, 0.002];
+
 /** So many fins of one thickness across the sink, and how high they may be. */
 export interface FinSet {
   readonly count: number;

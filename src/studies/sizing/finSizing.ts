@@ -16,6 +16,8 @@ export interface FinQuestion {
 export interface FinResult {
   /** The design as it is; `null` where it has no answer. */
   readonly now: FinPoint | null;
+  /** The present fins at every supply looked at, the quietest first. */
+  readonly nowOver: readonly FinPoint[];
   /** Whether the rules would allow the present fins. */
   readonly nowAllowed: boolean;
   /** Highest fins that go into the box. */
@@ -32,7 +34,7 @@ export interface FinResult {
 }
 
 type Piece =
-  | { readonly now: FinPoint | null }
+  | { readonly now: readonly FinPoint[] }
   /** Coolest at the present supply, and what of all heights and supplies may belong to a front. */
   | { readonly best: FinPoint | null; readonly worth: readonly FinPoint[] };
 
@@ -42,24 +44,24 @@ export const finSizingJob: Job<FinQuestion, Piece, FinResult> = {
   piece: ({ design, target, rules }, index) => {
     const set = finSets(design, rules)[index - 1];
     const swing = design.load.duty < 1 ? standingOf(design, target, withPulses).swing : 1;
-    if (set === undefined)
-      return { now: tryFins(design, target, setOf(design), heightOf(design), withoutPulses, swing) };
+    if (set === undefined) return { now: presentOver(design, target, swing) };
     const { best, all } = searchSet(design, target, rules, set, withoutPulses, swing);
     return { best, worth: worthOf(all, rules) };
   },
   gather: ({ design, rules }, pieces) => {
-    let now: FinPoint | null = null;
+    let nowOver: readonly FinPoint[] = [];
     const best: FinPoint[] = [];
     const worth: FinPoint[] = [];
     for (const piece of pieces) {
-      if ('now' in piece) now = piece.now;
+      if ('now' in piece) nowOver = piece.now;
       else {
         if (piece.best) best.push(piece.best);
         worth.push(...piece.worth);
       }
     }
     return {
-      now,
+      now: nowOver.find(({ supply_V }) => supply_V === design.fan.supply_V) ?? null,
+      nowOver,
       nowAllowed: isAllowed(design, rules),
       heightInBox_m: heightInBox_m(design),
       sets: pieces.length - 1,
@@ -127,8 +129,12 @@ function setOf({ sink }: Design): FinSet {
   return { count, thickness_m, gap_m, mostHeight_m: finHeight_m };
 }
 
-function heightOf({ sink, fan }: Design) {
-  return { height_m: sink.finHeight_m, supply_V: fan.supply_V };
+/** The present fins at every supply. */
+function presentOver(design: Design, target: Target, swing: number): FinPoint[] {
+  const height_m = design.sink.finHeight_m;
+  return suppliesOf_V(design).flatMap(
+    (supply_V) => tryFins(design, target, setOf(design), { height_m, supply_V }, withoutPulses, swing) ?? [],
+  );
 }
 
 function isAllowed(design: Design, rules: FinRules): boolean {

@@ -1,4 +1,4 @@
-import type { LimitState } from '../../core/system/outcome.ts';
+import type { Limit } from '../../core/system/outcome.ts';
 import type { Design } from '../../model/design.ts';
 import { type Values, withValues } from '../vary.ts';
 import type { FinSet } from './finRules.ts';
@@ -20,7 +20,8 @@ export interface FinPoint {
   readonly flow_m3PerS: number;
   /** Kelvin left until the target is missed, negative where it is. */
   readonly left_K: number;
-  readonly state: LimitState;
+  /** The limit that leaves least. */
+  readonly limit: Limit;
 }
 
 interface Height {
@@ -50,8 +51,8 @@ export function tryFins(
 ): FinPoint | null {
   const { count, thickness_m, gap_m } = set;
   const values = finValues(design, { count, thickness_m, height_m, supply_V });
-  const { left_K, judged } = standingOf(withValues(design, values), target, solve, swing);
-  if (left_K === null || judged === null) return null;
+  const { left_K, judged, stop } = standingOf(withValues(design, values), target, solve, swing);
+  if (left_K === null || judged === null || stop.why !== 'limit') return null;
   const { film_K, sound_dBA, fanPressure_Pa, flow_m3PerS } = judged.outputs;
   return {
     count,
@@ -64,7 +65,7 @@ export function tryFins(
     pressure_Pa: fanPressure_Pa,
     flow_m3PerS,
     left_K,
-    state: judged.state,
+    limit: stop.limit,
   };
 }
 

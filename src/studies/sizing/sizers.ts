@@ -94,14 +94,15 @@ function load(design: Design): Omit<Sizer, 'id'> | null {
   return { ...range, high, values: (factor) => ({ [path]: supply * Math.sqrt(factor) }) };
 }
 
-/** Mean watts of all positions together. */
+/** Mean watts of all positions together, as the box is judged by them: nominal, or at worst tolerance. */
 export function loadOf_W(design: Design): number {
   const { load, positions } = toCore(design);
-  return splitLoad({
+  const { nominal_W, worst_W } = splitLoad({
     ...load,
     kind: load.excitation,
     resistors: positions.map(({ part, on, power_W }) => ({ ...part, on, power_W })),
-  }).total_W;
+  });
+  return (load.atWorst ? worst_W : nominal_W).reduce((sum, power_W) => sum + power_W, 0);
 }
 
 /** Slower than this share of its rated voltage no fan is asked to turn. */

@@ -13,7 +13,7 @@ import { left_K, type Target } from './target.ts';
 export type Stop =
   | { readonly why: 'limit'; readonly limit: Limit }
   | { readonly why: 'clash'; readonly problem: Problem }
-  | { readonly why: 'noAnswer'; readonly reason: Unsolved['reason'] };
+  | { readonly why: 'noAnswer'; readonly unsolved: Unsolved };
 
 /** How a design stands to a target. */
 export interface Standing {
@@ -41,7 +41,7 @@ export function standingOf(design: Design, target: Target, solve: Solve = withPu
   const [problem] = checkDesign(design);
   if (problem) return nowhere({ why: 'clash', problem });
   const outcome = solve(design);
-  if (!outcome.ok) return nowhere({ why: 'noAnswer', reason: outcome.reason });
+  if (!outcome.ok) return nowhere({ why: 'noAnswer', unsolved: outcome });
   return { ...tightest(outcome, target, swing), judged: judgedOf(outcome), swing: pulseSwing(outcome) };
 }
 

@@ -5,7 +5,7 @@ import type { Standing } from '../../../../src/studies/sizing/standing.ts';
 const range: Range = { low: 0, high: 10, now: 4, want: 'most', spread: 'even' };
 const standing = (left_K: number | null): Standing => ({
   left_K,
-  stop: { why: 'noAnswer', reason: 'runaway' },
+  stop: { why: 'noAnswer', unsolved: { ok: false, reason: 'runaway', details: {} } },
   judged: null,
   swing: 1,
 });

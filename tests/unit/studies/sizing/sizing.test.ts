@@ -105,7 +105,7 @@ describe('a target that cannot be reached', () => {
     };
     expect(size(stranded, 'room')).toMatchObject({
       state: 'out',
-      here: { left_K: null, stop: { why: 'noAnswer', reason: 'noHeatPath' } },
+      here: { left_K: null, stop: { why: 'noAnswer', unsolved: { reason: 'noHeatPath' } } },
     });
   });
 });
