@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
-import type { Pool } from '../workers/studies/pool.ts';
+import type { Pool, RunOptions } from '../workers/studies/pool.ts';
 
 /** Where one study stands. */
 export interface StudyState<N extends JobName = JobName> {
@@ -18,10 +18,13 @@ export interface StudyState<N extends JobName = JobName> {
 
 type States = { readonly [N in JobName]?: StudyState<N> };
 
+/** How a study takes its turn among others. */
+export type How = Pick<RunOptions<unknown>, 'rank' | 'aside'>;
+
 export interface Studies {
   readonly store: StoreApi<States>;
   /** A run of the same study that still goes on is cancelled. */
-  readonly start: <N extends JobName>(name: N, question: QuestionOf<N>, rank?: number) => void;
+  readonly start: <N extends JobName>(name: N, question: QuestionOf<N>, how?: How) => void;
   readonly cancel: (name: JobName) => void;
 }
 
@@ -51,13 +54,13 @@ export function createStudies(pool: Pool): Studies {
     if (cancels.delete(name)) put(name, { asked: null, progress: 0 });
   };
 
-  const start = <N extends JobName>(name: N, question: QuestionOf<N>, rank = 1) => {
+  const start = <N extends JobName>(name: N, question: QuestionOf<N>, how: How = {}) => {
     cancels.get(name)?.();
     put(name, { asked: question, progress: 0, fault: null } as Partial<StudyState<N>>);
     const answered = (result: ResultOf<N>, isEstimate: boolean) =>
       put(name, { result, answers: question, isEstimate } as Partial<StudyState<N>>);
     const running = pool.run(name, question, {
-      rank,
+      ...how,
       onProgress: (done, of) => put(name, { progress: done / of } as Partial<StudyState<N>>),
       onEstimate: (result) => answered(result, true),
     });

@@ -45,12 +45,12 @@ export function useStudy<N extends JobName>(
     if (asked !== null && !isSameQuestion(asked, present)) cancel(name);
     const isAnswered = isSameQuestion(answers, present) && !isEstimate;
     if (!live || present === null || isAnswered) return;
-    const timer = setTimeout(() => start(name, present, rank), rest_ms);
+    const timer = setTimeout(() => start(name, present, { rank, aside: true }), rest_ms);
     return () => clearTimeout(timer);
   }, [store, start, cancel, name, live, rank, present]);
 
   const actions = useMemo(
-    () => ({ start: () => present && start(name, present, rank), cancel: () => cancel(name) }),
+    () => ({ start: () => present && start(name, present, { rank }), cancel: () => cancel(name) }),
     [start, cancel, name, rank, present],
   );
   return {

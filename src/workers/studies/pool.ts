@@ -12,8 +12,10 @@ export interface Hand {
 export type StartHand = (onMessage: (message: FromWorker) => void, onFault: (reason: string) => void) => Hand;
 
 export interface RunOptions<Result> {
-  /** Smaller goes first: what stands on the screen before what somebody waits for with a progress bar. */
+  /** Smaller goes first. */
   readonly rank?: number;
+  /** Nobody waits for it with a progress bar: it leaves one worker, and so one core, to whoever types. */
+  readonly aside?: boolean;
   readonly onProgress?: (done: number, of: number) => void;
   /** From the pieces there are so far, now and then. */
   readonly onEstimate?: (result: Result) => void;
@@ -40,6 +42,7 @@ interface Run {
   readonly job: string;
   readonly question: unknown;
   readonly rank: number;
+  readonly aside: boolean;
   readonly onProgress: (done: number, of: number) => void;
   readonly onEstimate: ((result: unknown) => void) | null;
   resolve: (result: unknown) => void;
@@ -103,40 +106,43 @@ export function createPool(
     send(worker, { kind: 'ask', run: id, job, question });
   };
 
-  /** The next thing this idle worker can do for a run; `false` where there is none for it. */
-  const serve = (worker: Worker, run: Run): boolean => {
+  /** Gives an idle worker the next thing it can do for a run, if there is any. */
+  const serve = (worker: Worker, run: Run): void => {
     const { id } = run;
     if (run.count === null) {
-      if (run.home !== null) return false;
+      if (run.home !== null) return;
       run.home = worker;
       worker.busy = { run: id, index: null };
       introduce(worker, run);
-      return true;
+      return;
     }
     const isHome = run.home === worker;
     if (isHome && run.prefix === run.count) {
       worker.busy = { run: id, index: null };
       send(worker, { kind: 'gather', run: id, count: run.count });
-      return true;
+      return;
     }
     if (isHome && isEstimateDue(run, now_ms())) {
       run.estimated = run.prefix;
       worker.busy = { run: id, index: null };
       send(worker, { kind: 'gather', run: id, count: run.prefix });
-      return true;
+      return;
     }
     const index = run.waiting.pop();
-    if (index === undefined) return false;
+    if (index === undefined) return;
     worker.busy = { run: id, index };
     introduce(worker, run);
     send(worker, { kind: 'piece', run: id, index, isHome });
-    return true;
   };
 
   const share = () => {
     const inOrder = [...runs.values()].sort((a, b) => a.rank - b.rank || a.id - b.id);
-    for (const worker of staff) {
-      for (const run of inOrder) if (worker.busy === null && serve(worker, run)) break;
+    for (const [at, worker] of staff.entries()) {
+      const isSpare = at > 0 && at === staff.length - 1;
+      for (const run of inOrder) {
+        if (worker.busy !== null) break;
+        if (!(run.aside && isSpare)) serve(worker, run);
+      }
     }
   };
 
@@ -214,13 +220,14 @@ export function createPool(
   };
 
   return {
-    run: (name, question, { rank = 1, onProgress = () => {}, onEstimate } = {}) => {
+    run: (name, question, { rank = 1, aside = false, onProgress = () => {}, onEstimate } = {}) => {
       if (staff.length === 0) for (let at = 0; at < Math.max(1, workers); at++) employ(at);
       const run: Run = {
         id: ++lastId,
         job: name,
         question,
         rank,
+        aside,
         onProgress,
         onEstimate: (onEstimate as ((result: unknown) => void) | undefined) ?? null,
         resolve: () => {},

@@ -66,6 +66,14 @@ describe('a pool of workers', () => {
     expect(started.map(({ sent }) => sent.includes('piece'))).toEqual([true, true, true]);
   });
 
+  test('leaves one of its workers to whoever types, where nobody waits for the answer', async () => {
+    const { start, started } = hands();
+    await expect(ask(createPool(start, 2), 400, { aside: true }).result).resolves.toBe(squares(400));
+    expect(started.map(({ sent }) => sent.includes('piece'))).toEqual([true, false]);
+    const alone = hands();
+    await expect(ask(createPool(alone.start, 1), 40, { aside: true }).result).resolves.toBe(squares(40));
+  });
+
   test('tells its progress, piece by piece', async () => {
     const told: number[] = [];
     const { start } = hands();
