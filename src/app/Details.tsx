@@ -1,7 +1,9 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
 import type { Reported } from '../report/reportJob.ts';
+import type { Keeper } from '../store/keeping/keeper.ts';
 import { createStudies } from '../store/studies.ts';
+import { KeeperContext } from '../ui/bench/KeeperContext.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
 import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
@@ -24,10 +26,12 @@ interface Props {
 const studies = createStudies(browserPool());
 
 /** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
-export function Details(props: Props) {
+export function Details({ keeper, ...props }: Props & { readonly keeper: Promise<Keeper> }) {
   return (
     <StudiesContext value={studies}>
-      <Reports {...props} />
+      <KeeperContext value={keeper}>
+        <Reports {...props} />
+      </KeeperContext>
     </StudiesContext>
   );
 }

@@ -36,8 +36,8 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details answer={answer} underLimits={underLimits} underDrawing={underDrawing} />,
-    [answer, underLimits, underDrawing],
+    () => <Details {...{ answer, keeper, underLimits, underDrawing }} />,
+    [answer, keeper, underLimits, underDrawing],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);

@@ -3,6 +3,7 @@ import type { Amounts } from './amount.ts';
 import { table, told } from './makeTable.ts';
 import { saidSafely } from './safely.ts';
 import { saidQuantity, saidTemperature, withAmounts } from './said.ts';
+import type { StudyReport } from './studyReport.ts';
 import { lowered, shortClause } from './targetWords.ts';
 import type { TextTable, UnitSystem } from './types.ts';
 import { capital, counted } from './words.ts';
@@ -24,10 +25,8 @@ export interface FanRow {
   readonly supply_V: number;
 }
 
-export interface FanChoiceReport {
-  readonly sentence: string;
+export interface FanChoiceReport extends StudyReport {
   readonly rows: readonly FanRow[];
-  readonly tables: readonly TextTable[];
 }
 
 /** The smallest of the reader's own fans that reaches the target, and the others in their order. */
@@ -37,8 +36,11 @@ export function fanChoiceReport(
   system: UnitSystem,
 ): FanChoiceReport {
   const rows = choice.tried.map((tried, index) => rowOf(question, tried, index, system));
-  return { sentence: sentenceOf(rows, question), rows, tables: [fansTable(rows)] };
+  return { sentence: sentenceOf(rows, question), remarks: [basis], rows, tables: [fansTable(rows)] };
 }
+
+const basis =
+  'Each fan takes the place of all present ones, as many of it as there are of the first kind, between the voltage it starts at and its rated one. A further fan of a design, entered without a frame, is taken in the usual frame round its opening.';
 
 function fansTable(rows: readonly FanRow[]): TextTable {
   return table(

@@ -55,17 +55,17 @@ export function finTable(id: string, caption: string, rows: readonly FinRow[]): 
     caption,
     [
       '>Fins',
+      '>Hottest film',
       '>Thickness',
       '>Slot',
       '>Height',
       '>Fan supply',
-      '>Hottest film',
       '>Sound',
       '>Fan pressure',
       'Target',
     ],
     rows.map((r) => [
-      ...told(r, 'count', 'thickness', 'gap', 'height', 'supply', 'film', 'sound', 'pressure'),
+      ...told(r, 'count', 'film', 'thickness', 'gap', 'height', 'supply', 'sound', 'pressure'),
       r.target,
     ]),
   );
@@ -74,6 +74,16 @@ export function finTable(id: string, caption: string, rows: readonly FinRow[]): 
 /** "7 fins of 1 mm, 11.5 mm high, with slots of 3 mm". */
 export function finWords({ count, thickness, gap, height }: FinRow): string {
   return `${count} fins of ${thickness}, ${height} high, with slots of ${gap}`;
+}
+
+/** Whether two points are the same fins at the same supply. */
+export function isSame(one: FinPoint, other: FinPoint | undefined): boolean {
+  return (
+    one.count === other?.count &&
+    one.thickness_m === other.thickness_m &&
+    one.height_m === other.height_m &&
+    one.supply_V === other.supply_V
+  );
 }
 
 export function isPresent({ sink, fan }: Design, point: FinPoint): boolean {

@@ -1,16 +1,14 @@
 import type { FinQuestion, FinResult } from '../studies/sizing/finSizing.ts';
 import type { FinPoint } from '../studies/sizing/finTrial.ts';
-import { type FinRow, finRow, finTable, finWords, isPresent } from './finRows.ts';
+import { type FinRow, finRow, finTable, finWords, isPresent, isSame } from './finRows.ts';
 import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
 import type { LineChart, Mark } from './lineChart.ts';
+import type { StudyReport } from './studyReport.ts';
 import { shortOf } from './targetWords.ts';
 import type { TextTable, UnitSystem } from './types.ts';
 import { capital, counted, kelvins, listed, roundTicks, temperature } from './words.ts';
 
-export interface FinSizingReport {
-  readonly sentence: string;
-  /** The rules in words, as they were searched by. */
-  readonly rules: string;
+export interface FinSizingReport extends StudyReport {
   /** The best within all bounds. */
   readonly pick: FinRow | null;
   readonly present: FinRow | null;
@@ -18,7 +16,6 @@ export interface FinSizingReport {
   readonly byCount: readonly FinRow[];
   readonly overSound: Front;
   readonly overPressure: Front;
-  readonly tables: readonly TextTable[];
 }
 
 export interface Front {
@@ -28,6 +25,9 @@ export interface Front {
 }
 
 const mostRows = 12;
+
+const basis =
+  'How deep an end mill reaches and how thin a fin it leaves standing is the workshop’s own affair; the usual values here are common practice, no source.';
 
 /** The best fins within the workshop's rules, and what less sound or less pressure would cost. */
 export function finSizingReport(
@@ -48,7 +48,7 @@ export function finSizingReport(
   const overPressure = front(result.overPressure, pressure);
   return {
     sentence: sentenceOf(question, result, pick, system),
-    rules: rulesOf(question, result, system),
+    remarks: [rulesOf(question, result, system), basis],
     pick,
     present,
     byCount,
@@ -96,7 +96,7 @@ function compared(pick: FinPoint, { now, nowAllowed }: FinResult, system: UnitSy
 function quieter({ overSound }: FinResult, system: UnitSystem): string {
   const [quiet] = overSound;
   const loud = overSound.at(-1);
-  if (!quiet || !loud || quiet === loud) return '';
+  if (!quiet || !loud || isSame(quiet, loud)) return '';
   const cost = kelvins(quiet.film_K - loud.film_K, system, 1);
   return ` Between the loudest and the quietest, ${said(loud, system)} and ${said(quiet, system)}, lie ${cost}.`;
 }
@@ -169,16 +169,17 @@ function frontChart(
     x: amount(of(point), dimension, system),
     y: amount(point.film_K, 'temperature', system),
   });
-  const marks: Mark[] = [
-    ...(pick ? [{ label: `${pick.count} fins`, ...place(pick) }] : []),
-    ...(now ? [{ label: `now, ${now.count} fins`, ...place(now) }] : []),
-  ];
   const line = points.map(place);
   const present = nowOver.map(place);
   // Two lines can be drawn over each other where they are known at the same places.
   const isBeside =
     present.length === line.length && line.every(({ x }, i) => Math.abs(x - (present[i]?.x ?? 0)) < 1e-6);
-  const all = [...line, ...marks];
+  // A line is named at its end; a mark that stands there needs no name of its own.
+  const marks: Mark[] = [
+    ...(pick ? [{ label: isSame(pick, points.at(-1)) ? '' : 'chosen', ...place(pick) }] : []),
+    ...(now ? [{ label: isBeside ? '' : 'now', ...place(now) }] : []),
+  ];
+  const all = [...line, ...marks, ...(isBeside ? present : [])];
   const [xs, ys] = [all.map(({ x }) => x), all.map(({ y }) => y)];
   const [first, last] = [points[0] as FinPoint, points.at(-1) as FinPoint];
   return {

@@ -1,19 +1,16 @@
 import type { Design } from '../model/design.ts';
 import type { SizingQuestion, SizingResult } from '../studies/sizing/sizing.ts';
 import type { Target } from '../studies/sizing/target.ts';
+import { plain } from './format.ts';
 import { table, told } from './makeTable.ts';
 import { sizeMeasures } from './sizeMeasures.ts';
 import { rowAt, type SizeRow, sizingRows } from './sizingRows.ts';
+import type { StudyReport } from './studyReport.ts';
 import { missLead, shortClause, targetLead } from './targetWords.ts';
 import type { TextTable, UnitSystem } from './types.ts';
-import { times } from './words.ts';
 
-export interface SizingReport {
-  readonly sentence: string;
-  /** What is meant by the target, and what is held besides. */
-  readonly asked: string;
+export interface SizingReport extends StudyReport {
   readonly rows: readonly SizeRow[];
-  readonly tables: readonly TextTable[];
 }
 
 /** How far every measure of a box may go by itself, and what ends it there. */
@@ -25,7 +22,7 @@ export function sizingReport(
   const rows = sizingRows(question, result, system);
   return {
     sentence: sentenceOf(question, result, rows, system),
-    asked: askedWords(question.target),
+    remarks: [askedWords(question.target), besides],
     rows,
     tables: [sizesTable(rows)],
   };
@@ -39,7 +36,7 @@ function sizesTable(rows: readonly SizeRow[]): TextTable {
     rows.map((r) => [
       r.label,
       ...told(r, 'now'),
-      r.lead,
+      r.state === 'out' ? `out of reach, ${r.lead}` : r.lead,
       ...told(r, 'value', 'room'),
       r.stop,
       ...told(r, 'film', 'sound'),
@@ -53,11 +50,11 @@ const besides =
 function askedWords(target: Target): string {
   switch (target.ask) {
     case 'spare':
-      return `Every temperature rise, multiplied by ${times(target.spareFactor)}, stays below its limit. ${besides}`;
+      return `Every temperature rise, multiplied by ${plain(target.spareFactor)}, stays below its limit.`;
     case 'everyLimit':
-      return `Every temperature stays so many kelvin below its limit. ${besides}`;
+      return `Every temperature stays so many kelvin below its limit.`;
     case 'film':
-      return `The hottest film stays so many kelvin below its limit, in pulses at their end; the other temperatures just hold. ${besides}`;
+      return `The hottest film stays so many kelvin below its limit, in pulses at their end; the other temperatures just hold.`;
   }
 }
 

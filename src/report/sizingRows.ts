@@ -1,4 +1,4 @@
-import { loadOf_W, sizersOf } from '../studies/sizing/sizers.ts';
+import { loadOf_W, type Sizer, sizersOf } from '../studies/sizing/sizers.ts';
 import type { Sized, SizingQuestion, SizingResult } from '../studies/sizing/sizing.ts';
 import type { Standing } from '../studies/sizing/standing.ts';
 import type { Values } from '../studies/vary.ts';
@@ -17,7 +17,7 @@ export interface SizeRow {
   readonly label: string;
   /** `found`: up to a value. `free`: all of the range does. `out`: nothing in it does. */
   readonly state: Sized['edge']['state'];
-  /** Before the value: "at most", "at least", "anything up to", "out of reach, best at". */
+  /** Before the value: "at most", "at least", "anything up to", "best at". */
   readonly lead: string;
   readonly now: string;
   readonly value: string;
@@ -37,14 +37,14 @@ export function sizingRows(question: SizingQuestion, { sized }: SizingResult, sy
   const sizers = new Map(sizersOf(question.design).map((sizer) => [sizer.id, sizer]));
   return sized.flatMap((each) => {
     const sizer = sizers.get(each.id);
-    return sizer ? [rowOf(question, each, sizer.values, system)] : [];
+    return sizer ? [rowOf(question, each, sizer, system)] : [];
   });
 }
 
 function rowOf(
   { design, target }: SizingQuestion,
   { id, now, want, edge }: Sized,
-  valuesOf: (value: number) => Values,
+  sizer: Sizer,
   system: UnitSystem,
 ): SizeRow {
   const measure = sizeMeasures[id];
@@ -71,7 +71,7 @@ function rowOf(
       room: roomOf(present, told, measure, system),
       ...thereOf(edge.here, system),
     }),
-    values: valuesOf(told.SI / scale),
+    values: sizer.values(Math.min(sizer.high, Math.max(sizer.low, told.SI / scale))),
     edit: `${measure.label}, ${told.text}`,
   };
 }
@@ -79,7 +79,7 @@ function rowOf(
 const leads: Readonly<Record<Sized['edge']['state'], Readonly<Record<Sized['want'], string>>>> = {
   found: { most: 'at most', least: 'at least' },
   free: { most: 'anything up to', least: 'anything down to' },
-  out: { most: 'out of reach, best at', least: 'out of reach, best at' },
+  out: { most: 'best at', least: 'best at' },
 };
 
 function roomOf(now: ToldValue, to: ToldValue, measure: SizeMeasure, system: UnitSystem): Said {

@@ -1,6 +1,7 @@
 import type { Report } from '../../report/types.ts';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
@@ -12,6 +13,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
       <WhatIfTheFanStops report={report} />
+      <WhatSizeDoINeed />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
     </>

@@ -69,6 +69,7 @@ const kinds: Readonly<Record<SizingBoxKey, Kind>> = {
   pressure: { dimension: 'pressure', hard: [0, 20_000], shape: 'optional' },
 };
 
+const upsideDown = 'This is more than the most that they may be high.';
 const usualMargin_K = 10;
 /** More values make more sets than anybody waits for. */
 const mostValues = 8;
@@ -78,7 +79,10 @@ export function askedSizing(form: SizingForm, design: Design, system: UnitSystem
   const usual = usualTexts(design, system);
   const reads = mapBoxes((key) => readBox(kinds[key], form.texts[key] ?? usual[key], system));
   const boxes = mapBoxes((key) => reads[key].box);
-  return { boxes, target: targetOf(form, design, reads), rules: rulesOf(reads) };
+  const rules = rulesOf(reads);
+  const target = targetOf(form, design, reads);
+  if (rules === null || rules.leastHeight_m <= rules.mostHeight_m) return { boxes, target, rules };
+  return { boxes: { ...boxes, least: { ...boxes.least, problem: upsideDown } }, target, rules: null };
 }
 
 /** Texts to begin with, in the units of the system. */
@@ -111,7 +115,8 @@ function readBox({ dimension, hard, shape }: Kind, text: string, system: UnitSys
   const unit = /[\d.,]\s*$/.test(text) || text === '' ? unitSymbol(dimension, key) : '';
   const wrong = (problem: string): Read => ({ box: { text, unit, problem }, values: null });
   if (shape === 'optional' && text.trim() === '') return { box: { text, unit, problem: null }, values: [] };
-  const parts = shape === 'list' ? text.split(/\s*(?:;|,(?=\s|$)|\band\b)\s*/).filter((part) => part !== '') : [text];
+  const parts =
+    shape === 'list' ? text.split(/\s*(?:;|,(?=\s|$)|\band\b)\s*/).filter((part) => part !== '') : [text];
   if (parts.length === 0) return wrong('Nothing stands here.');
   if (parts.length > mostValues) return wrong(`At most ${mostValues} values.`);
   const values: number[] = [];
@@ -141,7 +146,12 @@ function rulesOf(reads: Reads): FinRules | null {
   const leastHeight_m = one('least');
   const mostHeight_m = one('most');
   const { cutters, thicknesses, sound, pressure } = reads;
-  if (cutters.values === null || thicknesses.values === null || sound.values === null || pressure.values === null)
+  if (
+    cutters.values === null ||
+    thicknesses.values === null ||
+    sound.values === null ||
+    pressure.values === null
+  )
     return null;
   if (depthRatio === undefined || leastThickness_m === undefined) return null;
   if (leastHeight_m === undefined || mostHeight_m === undefined) return null;
@@ -150,8 +160,8 @@ function rulesOf(reads: Reads): FinRules | null {
     depthRatio,
     thicknesses_m: thicknesses.values,
     leastThickness_m,
-    leastHeight_m: Math.min(leastHeight_m, mostHeight_m),
-    mostHeight_m: Math.max(leastHeight_m, mostHeight_m),
+    leastHeight_m,
+    mostHeight_m,
     mostSound_dBA: sound.values[0] ?? null,
     mostPressure_Pa: pressure.values[0] ?? null,
   };
