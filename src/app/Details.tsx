@@ -17,6 +17,7 @@ import { useReport } from './useReport.ts';
 
 interface Props {
   readonly answer: Answer;
+  readonly keeper: Promise<Keeper>;
   /** Under the limits beside the drawing. */
   readonly underLimits: HTMLElement | null;
   /** In the figure of the drawing. */
@@ -26,10 +27,10 @@ interface Props {
 const studies = createStudies(browserPool());
 
 /** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
-export function Details({ keeper, ...props }: Props & { readonly keeper: Promise<Keeper> }) {
+export function Details(props: Props) {
   return (
     <StudiesContext value={studies}>
-      <KeeperContext value={keeper}>
+      <KeeperContext value={props.keeper}>
         <Reports {...props} />
       </KeeperContext>
     </StudiesContext>
@@ -45,7 +46,7 @@ function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Props
   );
 }
 
-function Shown({ report, outcome, underLimits, underDrawing }: Reported & Omit<Props, 'answer'>) {
+function Shown({ report, outcome, underLimits, underDrawing }: Reported & Omit<Props, 'answer' | 'keeper'>) {
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>

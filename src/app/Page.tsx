@@ -36,7 +36,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details {...{ answer, keeper, underLimits, underDrawing }} />,
+    () => <Details answer={answer} keeper={keeper} underLimits={underLimits} underDrawing={underDrawing} />,
     [answer, keeper, underLimits, underDrawing],
   );
   useKeeping(keeper);

@@ -45,7 +45,7 @@ export function finRow({ design, target }: FinQuestion, point: FinPoint, system:
     }),
     target: point.left_K >= 0 ? 'Met' : capital(shortOf(point.limit, point.left_K, target, system)),
     values: finValues(design, point),
-    edit: `${point.count} fins`,
+    edit: `${point.count} fins of ${length(point.thickness_m).text}, ${length(point.height_m).text} high`,
   };
 }
 

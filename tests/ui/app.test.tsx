@@ -71,6 +71,7 @@ describe('the page', () => {
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'What size do I need?',
       'What has to be cut?',
       'How is it computed?',
     ]);

@@ -15,6 +15,7 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
+import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
 /** What stands in the twin of a table, heads first. */
@@ -36,7 +37,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   const { report } = sampleExample(id);
 
   test('stand in order, each a region under its own heading, its sentence first', () => {
-    render(
+    renderWithDesign(
       <>
         <WillItHold report={report} onPlace={() => {}} />
         <Questions report={report} />
@@ -48,6 +49,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'What size do I need?',
       'What has to be cut?',
       'How is it computed?',
     ]);
@@ -80,7 +82,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('give every chart a table twin with all its rows', () => {
-    const { container } = render(<Questions report={report} />);
+    const { container } = renderWithDesign(<Questions report={report} />);
     const twins = [...container.querySelectorAll('details table')];
     const rows = (caption: string) =>
       twins
@@ -115,7 +117,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('show of a bad day cell by cell what the report says', () => {
-    const { container } = render(
+    const { container } = renderWithDesign(
       <>
         <WillItHoldMore report={report} />
         <Questions report={report} />
@@ -142,7 +144,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
-    const { container } = render(<Questions report={report} />);
+    const { container } = renderWithDesign(<Questions report={report} />);
     const text = container.textContent ?? '';
     for (const method of report.methods)
       for (const part of [method.title, method.equation, method.source, method.range, method.scatter])
@@ -155,17 +157,19 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
 test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
-  const { container } = render(
+  const { container } = renderWithDesign(
     <>
       <WillItHold report={report} onPlace={() => {}} />
       <Questions report={report} />
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(6);
+  expect(sections).toHaveLength(7);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-if-the-fan-stops': report.fanStop.sentence,
+      // Studies of their own, answered a moment later.
+      'what-size': '',
       'what-has-to-be-cut': report.cut.sentence,
       'how-is-it-computed': '',
     };

@@ -12,6 +12,7 @@ import { readColour } from '../../src/ui/takeOut/colour.ts';
 import { SaveRow } from '../../src/ui/takeOut/SaveRow.tsx';
 import { TakeAway } from '../../src/ui/takeOut/TakeAway.tsx';
 import { TakeOutContext } from '../../src/ui/takeOut/TakeOutContext.ts';
+import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 import { sampleExample } from '../helpers/sampleReport.ts';
 
 const { report, outcome } = sampleExample('eightResistors');
@@ -72,7 +73,7 @@ describe('a table', () => {
   });
 
   test('is offered wherever it is shown, each once, and every figure as a picture', () => {
-    const { container } = render(
+    const { container } = renderWithDesign(
       <TakeOutContext value={shown}>
         <WillItHoldMore report={report} />
         <Questions report={report} />

@@ -114,7 +114,10 @@ const leastShare = 0.02;
  */
 function fanSupply({ fan, moreFans, load }: Design): Omit<Sizer, 'id'> | null {
   const sag = load.atWorst ? fan.supplySag : 0;
-  const low = (Math.max(fan.start_V, leastShare * fan.rated_V) / (1 - sag)) * (1 + 1e-9);
+  const least = Math.max(fan.start_V, leastShare * fan.rated_V);
+  const starts = least / (1 - sag);
+  // Rounding must not leave it a hair short of starting.
+  const low = starts * (1 - sag) < least ? starts * (1 + 1e-12) : starts;
   const now = fan.supply_V;
   const shareOf = (kind: { rated_V: number; supply_V: number }) =>
     kind.supply_V > 0 ? Math.max(1, kind.rated_V / kind.supply_V) : Number.POSITIVE_INFINITY;

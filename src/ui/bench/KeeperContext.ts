@@ -1,9 +1,5 @@
-import { createContext, useContext } from 'react';
+import { createContext } from 'react';
 import type { Keeper } from '../../store/keeping/keeper.ts';
 
-/** What keeps designs between visits, once it is there; `null` where nothing does. */
+/** Keeps the designs of this browser; comes after the first paint, and not at all where nothing is kept. */
 export const KeeperContext = createContext<Promise<Keeper> | null>(null);
-
-export function useKeeper(): Promise<Keeper> | null {
-  return useContext(KeeperContext);
-}

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { askedSizing, firstSizingForm } from '../../io/sizingForm.ts';
 import { sizingReport } from '../../report/sizingReport.ts';
 import { useDesign } from '../bench/DesignContext.ts';
+import { useHeld } from '../studies/useHeld.ts';
 import { useStudy } from '../studies/useStudy.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { BestFins } from './sizing/BestFins.tsx';
@@ -22,11 +23,9 @@ export function WhatSizeDoINeed() {
   const asked = useMemo(() => askedSizing(form, design, system), [form, design, system]);
   const { target } = asked;
   const question = useMemo(() => target && { design, target }, [design, target]);
-  const { result, question: answered, fresh } = useStudy('sizing', question, { live: true });
-  const report = useMemo(
-    () => result && answered && sizingReport(answered, result, system),
-    [result, answered, system],
-  );
+  const study = useStudy('sizing', question, { live: true });
+  const held = useHeld(study);
+  const report = useMemo(() => held && sizingReport(held.question, held.result, system), [held, system]);
   return (
     <QuestionSection
       id="what-size"
@@ -36,7 +35,7 @@ export function WhatSizeDoINeed() {
       <TargetForm form={form} asked={asked} whereto={whereto} onForm={setForm} onWhereto={setWhereto} />
       {report && (
         <>
-          <SizeList rows={report.rows} fresh={fresh} onTake={take} />
+          <SizeList rows={report.rows} fresh={study.fresh} onTake={take} />
           {report.tables.map((table) => (
             <TableTwin key={table.id} table={table} />
           ))}

@@ -7,6 +7,7 @@ import { type FinSizingReport, type Front, finSizingReport } from '../../../repo
 import { ChartFrame } from '../../charts/ChartFrame.tsx';
 import { LinesChart } from '../../charts/lazy.ts';
 import { StudyRun } from '../../studies/StudyRun.tsx';
+import { useHeld } from '../../studies/useHeld.ts';
 import { useStudy } from '../../studies/useStudy.ts';
 import columns from '../columns.module.css';
 import { SizingBox } from './SizingBox.tsx';
@@ -42,10 +43,8 @@ export function BestFins({ design, system, form, asked, onForm, onTake }: Props)
     [design, target, rules],
   );
   const study = useStudy('finSizing', question, { live: false });
-  const report = useMemo(
-    () => study.result && study.question && finSizingReport(study.question, study.result, system),
-    [study.result, study.question, system],
-  );
+  const held = useHeld(study);
+  const report = useMemo(() => held && finSizingReport(held.question, held.result, system), [held, system]);
   return (
     <section className={styles.part} aria-labelledby="best-fins">
       <h3 id="best-fins">Which fins, by the workshop’s rules?</h3>

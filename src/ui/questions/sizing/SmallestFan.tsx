@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../../model/say.ts';
 import { fanChoiceReport } from '../../../report/fanChoiceReport.ts';
 import { placeFan } from '../../../store/placeFan.ts';
 import type { Target } from '../../../studies/sizing/target.ts';
+import { useHeld } from '../../studies/useHeld.ts';
 import { useStudy } from '../../studies/useStudy.ts';
 import { TakeTable } from './TakeTable.tsx';
 import styles from './TargetForm.module.css';
@@ -21,16 +22,14 @@ interface Props {
 export function SmallestFan({ design, target, system, onTake }: Props) {
   const fans = useFansAtHand(design);
   const question = useMemo(() => target && { design, target, fans }, [design, target, fans]);
-  const { result, question: answered, fresh } = useStudy('fanChoice', question, { live: true, rank: 2 });
-  const report = useMemo(
-    () => result && answered && fanChoiceReport(answered, result, system),
-    [result, answered, system],
-  );
+  const study = useStudy('fanChoice', question, { live: true, rank: 2 });
+  const held = useHeld(study);
+  const report = useMemo(() => held && fanChoiceReport(held.question, held.result, system), [held, system]);
   return (
     <section className={styles.part} aria-labelledby="smallest-fan">
       <h3 id="smallest-fan">Which of your fans?</h3>
       {report && (
-        <div aria-busy={!fresh}>
+        <div aria-busy={!study.fresh}>
           <p>{report.sentence}</p>
           {report.tables[0] && (
             <TakeTable
@@ -40,7 +39,7 @@ export function SmallestFan({ design, target, system, onTake }: Props) {
                 edit: (entered) => placeFan(entered, fan, supply_V),
                 name: `${name}, ${supply}`,
               }))}
-              fresh={fresh}
+              fresh={study.fresh}
               onTake={onTake}
             />
           )}

@@ -21,8 +21,8 @@ export function TakeTable({ table, takes, fresh, onTake, bare = false }: Props) 
   if (rows.length === 0) return null;
   const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
   return (
-    <figure className={bare ? styles.bare : styles.figure}>
-      {!bare && <figcaption>{caption}</figcaption>}
+    <div className={bare ? undefined : styles.whole}>
+      {!bare && <p className={styles.caption}>{caption}</p>}
       <section className={styles.scroll} aria-label={caption} ref={reachWhileScrolling}>
         <table className={styles.table} aria-busy={!fresh}>
           <thead>
@@ -67,6 +67,6 @@ export function TakeTable({ table, takes, fresh, onTake, bare = false }: Props) 
         </table>
       </section>
       <SaveRow id={id} caption={caption} table={table} />
-    </figure>
+    </div>
   );
 }

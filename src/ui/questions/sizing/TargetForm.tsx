@@ -1,5 +1,6 @@
+import { useContext } from 'react';
 import type { AskedSizing, SizingForm } from '../../../io/sizingForm.ts';
-import { useKeeper } from '../../bench/KeeperContext.ts';
+import { KeeperContext } from '../../bench/KeeperContext.ts';
 import { FieldFrame, noteIdOf } from '../../kit/FieldFrame.tsx';
 import { Select } from '../../kit/Select.tsx';
 import { SizingBox } from './SizingBox.tsx';
@@ -22,7 +23,7 @@ const asks: readonly { readonly value: SizingForm['ask']; readonly label: string
 
 /** What is asked of the box, and where a result goes that somebody takes. */
 export function TargetForm({ form, asked, whereto, onForm, onWhereto }: Props) {
-  const isKept = useKeeper() !== null;
+  const isKept = useContext(KeeperContext) !== null;
   return (
     <fieldset className={styles.form}>
       <legend className="unseen">What is asked</legend>

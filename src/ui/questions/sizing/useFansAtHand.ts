@@ -1,13 +1,13 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useContext, useEffect, useMemo, useState } from 'react';
 import type { Design } from '../../../model/design.ts';
 import type { FanAtHand } from '../../../studies/sizing/fanChoice.ts';
 import { fansAtHand } from '../../../studies/sizing/fansAtHand.ts';
 import { useDesign } from '../../bench/DesignContext.ts';
-import { useKeeper } from '../../bench/KeeperContext.ts';
+import { KeeperContext } from '../../bench/KeeperContext.ts';
 
 /** Every fan that the reader has entered: in the design on the bench, and in all others that this browser keeps. */
 export function useFansAtHand(design: Design): readonly FanAtHand[] {
-  const coming = useKeeper();
+  const coming = useContext(KeeperContext);
   const here = useDesign(({ identity }) => identity?.id ?? null);
   const [others, setOthers] = useState<readonly Design[]>([]);
   useEffect(() => {

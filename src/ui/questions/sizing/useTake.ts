@@ -1,9 +1,9 @@
-import { useCallback } from 'react';
+import { useCallback, useContext } from 'react';
 import { nextVariant } from '../../../model/fullTitle.ts';
 import type { Entered } from '../../../store/state.ts';
 import type { Values } from '../../../studies/vary.ts';
 import { useActions, useDesignStore } from '../../bench/DesignContext.ts';
-import { useKeeper } from '../../bench/KeeperContext.ts';
+import { KeeperContext } from '../../bench/KeeperContext.ts';
 
 /** Where a result goes: into the design on the bench, or into a variant of it that takes its place there. */
 export type Whereto = 'design' | 'variant';
@@ -14,7 +14,7 @@ export type Edit = Values | ((entered: Entered) => Partial<Entered>);
 export function useTake(whereto: Whereto): (edit: Edit, name: string) => void {
   const store = useDesignStore();
   const { setMany, apply } = useActions();
-  const coming = useKeeper();
+  const coming = useContext(KeeperContext);
   return useCallback(
     async (edit, name) => {
       if (whereto === 'variant') {
@@ -23,7 +23,7 @@ export function useTake(whereto: Whereto): (edit: Edit, name: string) => void {
         const kept = (await keeper?.list().catch(() => [])) ?? [];
         const taken = kept.filter((record) => record.family === family);
         const names = [store.getState().design, ...taken.map(({ content }) => content.design)];
-        keeper?.makeVariant(nextVariant(names.map(({ variant }) => variant)));
+        await keeper?.makeVariant(nextVariant(names.map(({ variant }) => variant)));
       }
       if (typeof edit === 'function') apply(edit, name);
       else setMany(edit as Readonly<Record<string, number>>, name);
