@@ -1,7 +1,9 @@
 import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
 import type { Reported } from '../report/reportJob.ts';
+import type { Keeper } from '../store/keeping/keeper.ts';
 import { createStudies } from '../store/studies.ts';
+import { KeeperContext } from '../ui/bench/KeeperContext.ts';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { PartsVaryLine } from '../ui/questions/tolerance/PartsVaryLine.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
@@ -14,12 +16,16 @@ import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
 import { useReport } from './useReport.ts';
 
-interface Props {
-  readonly answer: Answer;
+interface Places {
   /** Under the limits beside the drawing. */
   readonly underLimits: HTMLElement | null;
   /** In the figure of the drawing. */
   readonly underDrawing: HTMLElement | null;
+}
+
+interface Props extends Places {
+  readonly answer: Answer;
+  readonly keeper: Promise<Keeper>;
   /** Under the words of the verdict. */
   readonly inVerdict: HTMLElement | null;
 }
@@ -30,13 +36,15 @@ const studies = createStudies(browserPool());
 export function Details(props: Props) {
   return (
     <StudiesContext value={studies}>
-      <Reports {...props} />
+      <KeeperContext value={props.keeper}>
+        <Reports {...props} />
+      </KeeperContext>
       {props.inVerdict && createPortal(<PartsVaryLine />, props.inVerdict)}
     </StudiesContext>
   );
 }
 
-function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Omit<Props, 'inVerdict'>) {
+function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Places & Pick<Props, 'answer'>) {
   const question = useMemo(() => ({ design, prefs }), [design, prefs]);
   const taken = useReport(question);
   return useMemo(
@@ -45,12 +53,7 @@ function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Omit<
   );
 }
 
-function Shown({
-  report,
-  outcome,
-  underLimits,
-  underDrawing,
-}: Reported & Omit<Props, 'answer' | 'inVerdict'>) {
+function Shown({ report, outcome, underLimits, underDrawing }: Reported & Places) {
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>

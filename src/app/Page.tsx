@@ -37,8 +37,8 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const [inVerdict, setInVerdict] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details {...{ answer, underLimits, underDrawing, inVerdict }} />,
-    [answer, underLimits, underDrawing, inVerdict],
+    () => <Details {...{ answer, keeper, underLimits, underDrawing, inVerdict }} />,
+    [answer, keeper, underLimits, underDrawing, inVerdict],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);

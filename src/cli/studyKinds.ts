@@ -1,11 +1,10 @@
 import type { Design } from '../model/design.ts';
-import { readWhole } from '../model/readWhole.ts';
 import type { UnitSystem } from '../model/say.ts';
 import type { StudyReport } from '../report/studyReport.ts';
-import { toleranceReport } from '../report/tolerance/toleranceReport.ts';
-import { fewestDraws, mostBoxes, mostDraws, mostSeed } from '../studies/tolerance/question.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
+import { toleranceStudy } from './toleranceStudy.ts';
 
 type Options = Readonly<Record<string, string>>;
 
@@ -33,7 +32,7 @@ function kind<N extends JobName>(
   }: {
     readonly says: string;
     readonly options: Options;
-    readonly ask: (design: Design, options: Options) => QuestionOf<N> | string;
+    readonly ask: (design: Design, options: Options, system: UnitSystem) => QuestionOf<N> | string;
     readonly report: (question: QuestionOf<N>, result: ResultOf<N>, system: UnitSystem) => StudyReport;
   },
 ): StudyKind {
@@ -41,37 +40,16 @@ function kind<N extends JobName>(
     says,
     options,
     run: async (pool, design, given, system) => {
-      const question = ask(design, given);
+      const question = ask(design, given, system);
       if (typeof question === 'string') return question;
       return report(question, await pool.run(name, question).result, system);
     },
   };
 }
 
-const parts = kind('tolerance', {
-  says: 'How many boxes hold as parts vary?',
-  options: {
-    draws: 'boxes to draw, 10000 unless told',
-    seed: 'a whole number; the same one draws the same boxes',
-    boxes: 'built together; the design’s own number unless told',
-    methods: 'no: methods are taken as exact',
-  },
-  ask: (design, { draws = '10000', seed = '1', boxes = `${design.cutting.boxes}`, methods = 'yes' }) => {
-    const read = [
-      ['draws', readWhole(draws, fewestDraws, mostDraws)],
-      ['seed', readWhole(seed, 0, mostSeed)],
-      ['boxes', readWhole(boxes, 1, mostBoxes)],
-    ] as const;
-    for (const [name, each] of read) if (!each.ok) return `${name}=: ${each.reason}`;
-    return {
-      design,
-      draws: Number(draws),
-      seed: Number(seed),
-      boxes: Number(boxes),
-      methods: methods !== 'no',
-    };
-  },
-  report: ({ design }, result, system) => toleranceReport(design, result, system),
-});
-
-export const studyKinds: Readonly<Record<string, StudyKind>> = { parts };
+export const studyKinds: Readonly<Record<string, StudyKind>> = {
+  size: kind('sizing', sizeStudy),
+  fins: kind('finSizing', finStudy),
+  fans: kind('fanChoice', fanStudy),
+  parts: kind('tolerance', toleranceStudy),
+};

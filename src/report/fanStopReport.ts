@@ -7,6 +7,7 @@ import type { RatedLoad } from '../studies/ratedLoad.ts';
 import type { Said } from './amount.ts';
 import { duration, saidDuration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
+import { limitPlaces } from './limitPlaces.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
 import { amountOf, figure, saidTemperature, withAmounts } from './said.ts';
 import type {

@@ -72,6 +72,7 @@ describe('the page', () => {
       'Where do the kelvins go?',
       'What if the fan stops?',
       'What if parts vary?',
+      'What size do I need?',
       'What has to be cut?',
       'How is it computed?',
     ]);

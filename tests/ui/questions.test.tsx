@@ -15,7 +15,7 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
-import { onBench } from '../helpers/onBench.tsx';
+import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
 /** What stands in the twin of a table, heads first. */
@@ -37,13 +37,11 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   const { report } = sampleExample(id);
 
   test('stand in order, each a region under its own heading, its sentence first', () => {
-    render(
-      onBench(
-        <>
-          <WillItHold report={report} onPlace={() => {}} />
-          <Questions report={report} />
-        </>,
-      ),
+    renderWithDesign(
+      <>
+        <WillItHold report={report} onPlace={() => {}} />
+        <Questions report={report} />
+      </>,
     );
     const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
     expect(headings).toEqual([
@@ -52,6 +50,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Where do the kelvins go?',
       'What if the fan stops?',
       'What if parts vary?',
+      'What size do I need?',
       'What has to be cut?',
       'How is it computed?',
     ]);
@@ -84,7 +83,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('give every chart a table twin with all its rows', () => {
-    const { container } = render(onBench(<Questions report={report} />));
+    const { container } = renderWithDesign(<Questions report={report} />);
     const twins = [...container.querySelectorAll('details table')];
     const rows = (caption: string) =>
       twins
@@ -119,13 +118,11 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('show of a bad day cell by cell what the report says', () => {
-    const { container } = render(
-      onBench(
-        <>
-          <WillItHoldMore report={report} />
-          <Questions report={report} />
-        </>,
-      ),
+    const { container } = renderWithDesign(
+      <>
+        <WillItHoldMore report={report} />
+        <Questions report={report} />
+      </>,
     );
     const { derating } = report;
     if (!derating) throw new Error('the example has no answer');
@@ -148,7 +145,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
-    const { container } = render(onBench(<Questions report={report} />));
+    const { container } = renderWithDesign(<Questions report={report} />);
     const text = container.textContent ?? '';
     for (const method of report.methods)
       for (const part of [method.title, method.equation, method.source, method.range, method.scatter])
@@ -161,21 +158,21 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
 test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
-  const { container } = render(
-    onBench(
-      <>
-        <WillItHold report={report} onPlace={() => {}} />
-        <Questions report={report} />
-      </>,
-    ),
+  const { container } = renderWithDesign(
+    <>
+      <WillItHold report={report} onPlace={() => {}} />
+      <Questions report={report} />
+    </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(7);
+  expect(sections).toHaveLength(8);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-if-the-fan-stops': report.fanStop.sentence,
-      'what-has-to-be-cut': report.cut.sentence,
+      // Studies of their own, answered a moment later.
+      'what-size': '',
       'what-if-parts-vary': '',
+      'what-has-to-be-cut': report.cut.sentence,
       'how-is-it-computed': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);

@@ -2,6 +2,7 @@ import type { Report } from '../../report/types.ts';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
@@ -14,6 +15,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhereDoTheKelvinsGo report={report} />
       <WhatIfTheFanStops report={report} />
       <WhatIfPartsVary />
+      <WhatSizeDoINeed />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
     </>

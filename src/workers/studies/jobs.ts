@@ -1,10 +1,16 @@
 import { reportJob } from '../../report/reportJob.ts';
 import type { Job } from '../../studies/job.ts';
+import { fanChoiceJob } from '../../studies/sizing/fanChoice.ts';
+import { finSizingJob } from '../../studies/sizing/finSizing.ts';
+import { sizingJob } from '../../studies/sizing/sizing.ts';
 import { toleranceJob } from '../../studies/tolerance/toleranceJob.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  sizing: sizingJob,
+  finSizing: finSizingJob,
+  fanChoice: fanChoiceJob,
   tolerance: toleranceJob,
 } as const;
 
