@@ -20,7 +20,7 @@ import type {
   VerdictReport,
 } from './types.ts';
 import { verdictReport } from './verdictReport.ts';
-import { limitLabels, limitPlaces } from './wording.ts';
+import { limitLabels } from './wording.ts';
 import { counted, listed, roundTicks, temperature, times, watts } from './words.ts';
 
 export function fanStopReport(

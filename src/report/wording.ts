@@ -35,23 +35,6 @@ export const limitLabels: Readonly<Record<LimitKey, string>> = {
   ratedPower: 'Rated power',
 };
 
-/** The same in a sentence: "the limit of …". */
-export const limitPlaces: Readonly<Record<LimitKey, string>> = {
-  film: 'the film',
-  pulse: 'the film in the pulse',
-  derating: 'the derating line',
-  joint: 'the solder joints',
-  bond: 'the bond lines',
-  touch: 'touchable metal',
-  sheet: 'the plastic beside the sinks',
-  wall: 'the outside of the box',
-  exhaust: 'the exhaust air',
-  sound: 'the sound',
-  voltage: 'the voltage of an element',
-  stall: 'the fan’s stall',
-  ratedPower: 'the rated power',
-};
-
 export const limitParts: Readonly<Record<LimitKey, PartId>> = {
   film: 'resistors',
   pulse: 'load',

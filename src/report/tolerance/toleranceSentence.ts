@@ -1,6 +1,6 @@
 import type { ToleranceResult } from '../../studies/tolerance/result.ts';
 import { plain } from '../format.ts';
-import { limitPlaces } from '../wording.ts';
+import { limitPlaces } from '../limitPlaces.ts';
 import { capital, percent } from '../words.ts';
 import { betweenWords, influencePhrase, numeral, ofSo } from './toleranceWords.ts';
 
