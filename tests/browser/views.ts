@@ -25,6 +25,12 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await unfold(page);
   yield { name: 'everything unfolded', within: 'html' };
 
+  await page.getByLabel('Boxes to draw').selectOption('1000');
+  await page.getByRole('button', { name: 'Draw boxes' }).click();
+  await page.getByText('All boxes drawn.').waitFor();
+  await unfold(page);
+  yield { name: 'boxes drawn as parts vary', within: '#what-if-parts-vary' };
+
   await chooseInList(page, 'Fan');
   await field(page, 'Fan supply').fill('nonsense');
   await field(page, 'Point 2, flow').fill('abc');

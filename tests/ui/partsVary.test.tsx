@@ -90,6 +90,15 @@ describe('What if parts vary?', () => {
     expect(verdict()).toMatch(/^As parts vary/);
   });
 
+  test('drops the answer once another design is opened', async () => {
+    const { store, verdict, sentence, draw } = open();
+    await draw();
+    act(() => store.getState().loadExample('onePair'));
+    expect(verdict()).toBe('');
+    expect(sentence()).toMatch(/^No two boxes come out alike\./);
+    expect(screen.getByRole('button', { name: 'Draw boxes' })).toBeEnabled();
+  });
+
   test('asks of a batch how often all of it holds', async () => {
     const { user, sentence, verdict, draw } = open();
     const boxes = screen.getByLabelText('Built together');
@@ -138,14 +147,16 @@ describe('the spreads', () => {
     await page.user.click(screen.getByText(/^Change what varies/));
     const name = await screen.findByText('Side clearance');
     const row = name.closest('li') as HTMLElement;
-    const size = () => within(row).getByRole('textbox', { name: /^Side clearance, size/ });
+    const size = () => within(row).getByRole('textbox', { name: /^Spread of side clearance, size/ });
     return { ...page, row, size, spreads: () => page.store.getState().design.spreads };
   };
 
   test('stand with shape, size, reach and source', async () => {
     const { row, size } = await opened();
     expect(size()).toHaveValue('0.2');
-    expect(within(row).getByRole('combobox', { name: 'Side clearance, shape' })).toHaveValue('uniform');
+    expect(within(row).getByRole('combobox', { name: 'Spread of side clearance, shape' })).toHaveValue(
+      'uniform',
+    );
     expect(row).toHaveTextContent('Drawn for each box; sheared and milled in a small shop; assumption');
   });
 
@@ -162,7 +173,9 @@ describe('the spreads', () => {
     expect(spreads()).toMatchObject([{ relative: true, size: 0.25 }]);
     expect(size()).toHaveValue('25');
     expect(row).toHaveTextContent('usually even, ±0.2');
-    await user.click(within(row).getByRole('button', { name: 'Side clearance: back to the usual spread' }));
+    await user.click(
+      within(row).getByRole('button', { name: 'Spread of side clearance: back to the usual one' }),
+    );
     expect(spreads()).toEqual([]);
   });
 
@@ -201,7 +214,7 @@ describe('the spreads', () => {
     await waitFor(() =>
       expect(screen.getByText(/^Change what varies/)).toHaveTextContent('1 of them your own way'),
     );
-    await user.click(screen.getByRole('button', { name: 'Glass transition, bond: no spread any more' }));
+    await user.click(screen.getByRole('button', { name: 'Spread of glass transition, bond: take it away' }));
     expect(spreads()).toEqual([]);
   });
 });

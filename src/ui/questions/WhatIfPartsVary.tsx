@@ -8,6 +8,7 @@ import { DrawForm } from './tolerance/DrawForm.tsx';
 import { DrawProgress } from './tolerance/DrawProgress.tsx';
 import { SpreadList } from './tolerance/SpreadList.tsx';
 import { ToleranceAnswer } from './tolerance/ToleranceAnswer.tsx';
+import { useOfThisBox } from './tolerance/useOfThisBox.ts';
 import styles from './tolerance/WhatIfPartsVary.module.css';
 
 const idle =
@@ -21,9 +22,10 @@ export function WhatIfPartsVary() {
   const asked = useMemo(() => askedTolerance(form, design), [form, design]);
   const study = useStudy('tolerance', asked.question, { live: false });
   const { result, question, fresh, running } = study;
+  const isOfThisBox = useOfThisBox(question);
   const report = useMemo(
-    () => result && question && toleranceReport(question.design, result, system),
-    [result, question, system],
+    () => (result && question && isOfThisBox ? toleranceReport(question.design, result, system) : null),
+    [result, question, isOfThisBox, system],
   );
   return (
     <QuestionSection
@@ -32,7 +34,7 @@ export function WhatIfPartsVary() {
       sentence={report?.sentence ?? idle}
     >
       <DrawForm form={form} asked={asked} onForm={setForm} />
-      <DrawProgress study={study} ready={asked.question !== null} />
+      <DrawProgress study={study} ready={asked.question !== null} isThere={report !== null} />
       {report && (
         <div className={styles.answer} data-fresh={fresh || running}>
           <ToleranceAnswer report={report} />

@@ -46,7 +46,7 @@ describe('spreads of a design', () => {
     const read = readDesign({ ...defaultDesign, spreads: [row({ path: 'sink.colour' })] });
     expect(read).toMatchObject({
       ok: false,
-      problems: [{ path: 'spreads[0].path', reason: 'No input that can vary has this name.' }],
+      problems: [{ path: 'spreads[0].path', reason: 'No input that varies has this name.' }],
     });
   });
 });

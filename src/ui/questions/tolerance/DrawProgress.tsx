@@ -7,19 +7,22 @@ import styles from './WhatIfPartsVary.module.css';
 export function DrawProgress({
   study,
   ready,
+  isThere,
 }: {
   readonly study: StudyView<'tolerance'>;
   /** Everything that was typed reads well. */
   readonly ready: boolean;
+  /** Whether an answer stands below. */
+  readonly isThere: boolean;
 }) {
-  const { running, fresh, progress, result, fault, start, cancel } = study;
+  const { running, fresh, progress, fault, start, cancel } = study;
   return (
     <div className={styles.progress}>
       {running ? (
         <Button onClick={cancel}>Stop</Button>
       ) : (
         <Button onClick={start} disabled={!ready || fresh}>
-          {result === null ? 'Draw boxes' : 'Draw again'}
+          {isThere ? 'Draw again' : 'Draw boxes'}
         </Button>
       )}
       {running && (
@@ -28,7 +31,7 @@ export function DrawProgress({
           <span>{percent(progress)}; what stands here is the estimate so far.</span>
         </>
       )}
-      <span role="status">{running ? '' : standing({ fresh, fault, isThere: result !== null })}</span>
+      <span role="status">{running ? '' : standing({ fresh, fault, isThere })}</span>
     </div>
   );
 }

@@ -26,14 +26,19 @@ export function SpreadEditor({ row, design, onSpread }: Props) {
       <span className={styles.name}>{label}</span>
       <Select
         className={styles.shape ?? ''}
-        aria-label={`${label}, shape`}
+        aria-label={`Spread of ${spread.name}, shape`}
         value={kind}
         options={shapesFor(path).map((each) => ({ value: each, label: shapeWords[each] }))}
         onChoose={(each) => onSpread(withShape(plain, each as SpreadKind, design, nominalOf(design, path)))}
       />
       {isSized(spread) ? (
         // Typed anew after every change from elsewhere.
-        <SizeField key={`${kind} ${relative} ${value}`} label={label} spread={plain} onSpread={onSpread} />
+        <SizeField
+          key={`${kind} ${relative} ${value}`}
+          name={spread.name}
+          spread={plain}
+          onSpread={onSpread}
+        />
       ) : (
         <span className={styles.size}>{size}</span>
       )}
@@ -44,7 +49,7 @@ export function SpreadEditor({ row, design, onSpread }: Props) {
         <button
           type="button"
           className={styles.reset}
-          aria-label={`${label}: back to the usual spread`}
+          aria-label={`Spread of ${spread.name}: back to the usual one`}
           title={`Back: ${usual}`}
           onClick={() => spread.usual && onSpread(spread.usual, 'back to the usual one')}
         >
@@ -55,7 +60,7 @@ export function SpreadEditor({ row, design, onSpread }: Props) {
         <button
           type="button"
           className={styles.reset}
-          aria-label={`${label}: no spread any more`}
+          aria-label={`Spread of ${spread.name}: take it away`}
           title="Take it away"
           onClick={() => onSpread({ ...plain, kind: 'none' }, 'taken away')}
         >
@@ -68,11 +73,11 @@ export function SpreadEditor({ row, design, onSpread }: Props) {
 
 /** Taken over when the field is left or with Enter; what does not read stays as typed, with what is allowed. */
 function SizeField({
-  label,
+  name,
   spread,
   onSpread,
 }: {
-  readonly label: string;
+  readonly name: string;
   readonly spread: Spread;
   readonly onSpread: SetSpread;
 }) {
@@ -89,7 +94,7 @@ function SizeField({
     <span className={styles.sized}>
       <TextBox
         className={styles.size ?? ''}
-        aria-label={`${label}, size${box.unit === '' ? '' : ` (${box.unit})`}`}
+        aria-label={`Spread of ${name}, size${box.unit === '' ? '' : ` (${box.unit})`}`}
         aria-describedby={noteId}
         value={typed ?? box.text}
         unit={typed === null || /[\d.,]\s*$/.test(typed) ? box.unit : ''}
