@@ -4,7 +4,7 @@ import type { Tried } from '../../studies/changes/tried.ts';
 import type { Values } from '../../studies/vary.ts';
 import type { Amounts, Said } from '../amount.ts';
 import { amount, quantity, unitOf } from '../format.ts';
-import { amountOf, saidAs, withAmounts } from '../said.ts';
+import { amountOf, saidAs, saidTemperature, withAmounts } from '../said.ts';
 import type { UnitSystem, VerdictState } from '../types.ts';
 import { verdictWords } from '../wording.ts';
 import { capital, fixed, kelvins } from '../words.ts';
@@ -20,7 +20,7 @@ export interface ChangeRow {
   readonly does: string;
   /** "0.8 mm → 0.2 mm". */
   readonly detail: string;
-  /** Kelvin at the limit that counts, and at the hottest film; a minus is hotter. */
+  /** Kelvin at the limit that counts, and at the hottest film; a minus is hotter. The film itself where there was no answer. */
   readonly gain: string;
   readonly film: string;
   readonly sound: string;
@@ -52,7 +52,7 @@ export function changeRow(design: Design, tried: Tried, system: UnitSystem): Cha
     does,
     detail: detail.text,
     ...withAmounts({
-      gain: gain ? saidKelvins(gain.limit_K, system) : none(unitOf('temperatureDifference', system)),
+      gain: gain ? saidKelvins(gain.limit_K, system) : filmWith(after, system),
       film: gain ? saidKelvins(gain.film_K, system) : none(unitOf('temperatureDifference', system)),
       sound: gain ? saidDecibels(gain.sound_dB) : none('dB'),
       flow: gain ? saidFlow(gain.flow_m3PerS, after, system) : none(unitOf('volumeFlow', system)),
@@ -65,6 +65,13 @@ export function changeRow(design: Design, tried: Tried, system: UnitSystem): Cha
     edit: capital([what, detail.text].join(detail.text.includes('→') ? ' ' : ', ')),
     variant: variantName([what, detail.to].filter(Boolean).join(' ')),
   };
+}
+
+/** Where there was no answer there is no gain to tell, but where it comes to. */
+function filmWith(after: Tried['after'], system: UnitSystem): Said {
+  return after.ok
+    ? saidTemperature(after.outputs.film_K, system)
+    : saidAs(nothing, null, 'temperature', system);
 }
 
 /** As long as the field for it lets it be. */

@@ -1,6 +1,6 @@
 import type { Design } from '../../model/design.ts';
-import { bestApart, helps, isLast } from '../../studies/changes/tried.ts';
 import type { ChangesResult } from '../../studies/changes/changes.ts';
+import { bestApart, helps, isLast } from '../../studies/changes/tried.ts';
 import { limitPlaces } from '../limitPlaces.ts';
 import type { StudyReport } from '../studyReport.ts';
 import type { UnitSystem } from '../types.ts';
@@ -11,8 +11,8 @@ import { type LeftOutRow, leftOutRow } from './leftOutRows.ts';
 import { type TogetherRow, togetherRow } from './togetherRow.ts';
 
 export interface ChangesReport extends StudyReport {
-  /** What the kelvin are counted at: "the derating line". */
-  readonly at: string;
+  /** What stands over the gains: "Gain at the derating line". */
+  readonly head: string;
   /** Whether that is another place than the hottest film. */
   readonly hasOtherFilm: boolean;
   /** Changes that help, the best first; less load comes last. */
@@ -27,16 +27,15 @@ export interface ChangesReport extends StudyReport {
 const shortList = 3;
 
 /** What to change first, ranked by the kelvin gained at the limit that gives first. */
-export function changesReport(
-  design: Design,
-  result: ChangesResult,
-  system: UnitSystem,
-): ChangesReport {
+export function changesReport(design: Design, result: ChangesResult, system: UnitSystem): ChangesReport {
   const { limit, tried } = result;
   const at = limit === null ? 'the hottest film' : limitPlaces[limit];
   const hasOtherFilm = limit !== null && limit !== 'film';
+  const head = result.before.ok ? `Gain at ${at}` : 'Hottest film with it';
   // Where there is no answer to begin with, most changes bring none: that is no news of theirs.
-  const refused = tried.filter(({ after, fault }) => result.before.ok || fault || (!after.ok && after.why === 'clash'));
+  const refused = tried.filter(
+    ({ after, fault }) => result.before.ok || fault || (!after.ok && after.why === 'clash'),
+  );
   const leftOut = refused.flatMap((each) => leftOutRow(design, each, system) ?? []);
   const possible = tried.filter(({ after, fault }) => after.ok && fault === undefined);
   const rows = possible.filter(helps).map((each) => changeRow(design, each, system));
@@ -46,7 +45,7 @@ export function changesReport(
   const together = result.together.map((each) => togetherRow(each, system));
   const all = possible.map((each) => changeRow(design, each, system));
   return {
-    at,
+    head,
     hasOtherFilm,
     sentence: changesSentence(result, best, last ?? null, at, system),
     remarks: remarks(result, at),
@@ -54,7 +53,7 @@ export function changesReport(
     best: shown.map((each) => changeRow(design, each, system)),
     together,
     leftOut,
-    tables: [changesTable(all, together, at, hasOtherFilm), leftOutTable(leftOut)],
+    tables: [changesTable(all, together, head, hasOtherFilm), leftOutTable(leftOut)],
   };
 }
 

@@ -9,7 +9,7 @@ import type { TogetherRow } from './togetherRow.ts';
 export function changesTable(
   rows: readonly ChangeRow[],
   together: readonly TogetherRow[],
-  at: string,
+  head: string,
   hasOtherFilm: boolean,
 ): TextTable {
   const film = <T>(head: T) => (hasOtherFilm ? [head] : []);
@@ -19,7 +19,7 @@ export function changesTable(
     [
       'Change',
       'From and to',
-      `>Gain at ${at}`,
+      `>${head}`,
       ...film('>At the hottest film'),
       'Verdict with it',
       'Cost',

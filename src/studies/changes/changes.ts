@@ -7,15 +7,7 @@ import type { Job } from '../job.ts';
 import { type Values, withValues } from '../vary.ts';
 import type { Change } from './change.ts';
 import { changesOf } from './changesOf.ts';
-import {
-  bestApart,
-  byGain,
-  countedLimit,
-  gainOf,
-  isLouder,
-  type Together,
-  type Tried,
-} from './tried.ts';
+import { bestApart, byGain, countedLimit, gainOf, isLouder, type Together, type Tried } from './tried.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
 export interface ChangesQuestion {
@@ -88,7 +80,9 @@ function withGain(before: Weighed, each: Change & { readonly after: Weighed }): 
 /** The best two and the best three that do not touch the same inputs. */
 function together(design: Design, before: Weighed, tried: readonly Tried[]): Together[] {
   const best = bestApart(tried, 3);
-  return [2, 3].flatMap((count) => (best.length < count ? [] : [atOnce(design, before, best.slice(0, count))]));
+  return [2, 3].flatMap((count) =>
+    best.length < count ? [] : [atOnce(design, before, best.slice(0, count))],
+  );
 }
 
 function atOnce(design: Design, before: Weighed, changes: readonly Tried[]): Together {

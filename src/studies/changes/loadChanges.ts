@@ -32,10 +32,7 @@ function flips({ positions }: Design, heat: HeatOutcome | null): Change[] {
 function watts(design: Design, heat: HeatOutcome | null): Change[] {
   const { load, positions } = design;
   const isGiven = load.excitation === 'wattsEach';
-  return [
-    ...(isGiven ? spreadEvenly(positions) : []),
-    ...(heat ? betweenTwo(positions, heat, isGiven) : []),
-  ];
+  return [...(isGiven ? spreadEvenly(positions) : []), ...(heat ? betweenTwo(positions, heat, isGiven) : [])];
 }
 
 /** The watts there are, over all positions; those that are off take their part of them. */
@@ -95,7 +92,11 @@ function betweenTwo(positions: Design['positions'], heat: HeatOutcome, isGiven: 
 }
 
 /** Watts that would bring both films to one temperature if each rose by its own watts alone; to a tenth of a watt. */
-function levelling_W(hot_W: number, { positions, hottest, entering_K }: HeatOutcome, coolest: number): number {
+function levelling_W(
+  hot_W: number,
+  { positions, hottest, entering_K }: HeatOutcome,
+  coolest: number,
+): number {
   const hot_K = positions[hottest]?.film_K ?? entering_K;
   const cool_K = positions[coolest]?.film_K ?? entering_K;
   const share = Math.min(1, (hot_K - cool_K) / (2 * Math.max(hot_K - entering_K, 1e-9)));
@@ -112,7 +113,9 @@ function lessLoad({ load, positions }: Design): Change {
   const supply = kind === 'amps' ? load.supply_A : load.supply_V;
   const values =
     kind === null
-      ? Object.fromEntries(positions.map(({ power_W }, i) => [`positions[${i}].power_W`, tidy(left * power_W)]))
+      ? Object.fromEntries(
+          positions.map(({ power_W }, i) => [`positions[${i}].power_W`, tidy(left * power_W)]),
+        )
       : { [path]: Number((supply * Math.sqrt(left)).toPrecision(4)) };
   return { key: 'lessLoad', values, costs: ['less'] };
 }

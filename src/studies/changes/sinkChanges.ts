@@ -1,7 +1,7 @@
 import type { Design } from '../../model/design.ts';
+import type { KindId } from '../../model/shelf/kinds.ts';
 import { shelf } from '../../model/shelf/shelf.ts';
 import { writesOf } from '../../model/shelf/standing.ts';
-import type { KindId } from '../../model/shelf/kinds.ts';
 import type { Change, ChangeKey, FinFault } from './change.ts';
 import { deepestSlot, rounded, thinnestFin_m } from './practice.ts';
 
@@ -83,11 +83,11 @@ function metalChanges({ sink }: Design): Change[] {
       });
   const isBetter = ({ values }: Change, path: string, now: number) => Number(values[path]) > 1.05 * now;
   return [
-    ...from('alloyBetter', 'alloy', typicalAlloy).filter((it) => isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK)),
-    ...from('copper', 'alloy', copper).filter((it) => isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK)),
-    ...from('surfaceBlack', 'finish', black).filter((it) =>
-      isBetter(it, 'sink.emissivity', sink.emissivity),
+    ...from('alloyBetter', 'alloy', typicalAlloy).filter((it) =>
+      isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK),
     ),
+    ...from('copper', 'alloy', copper).filter((it) => isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK)),
+    ...from('surfaceBlack', 'finish', black).filter((it) => isBetter(it, 'sink.emissivity', sink.emissivity)),
   ];
 }
 

@@ -1,9 +1,13 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { changesJob } from '../../studies/changes/changes.ts';
+import { compareJob } from '../../studies/compare/compare.ts';
 import type { Job } from '../../studies/job.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  changes: changesJob,
+  compare: compareJob,
 } as const;
 
 export type Jobs = typeof jobs;
