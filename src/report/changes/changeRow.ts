@@ -1,7 +1,7 @@
 import type { Design } from '../../model/design.ts';
 import { fieldAt } from '../../model/fields.ts';
-import type { Tried } from '../../studies/changes/tried.ts';
-import type { Values } from '../../studies/vary.ts';
+import type { Settings } from '../../studies/changes/change.ts';
+import { isLast, type Tried } from '../../studies/changes/tried.ts';
 import type { Amounts, Said } from '../amount.ts';
 import { amount, quantity, unitOf } from '../format.ts';
 import { amountOf, saidAs, saidTemperature, withAmounts } from '../said.ts';
@@ -32,7 +32,9 @@ export interface ChangeRow {
   /** "cut", "buy, louder". */
   readonly costs: string;
   readonly mind: string;
-  readonly values: Values;
+  /** Less load: it stands behind all that change the box. */
+  readonly isLast: boolean;
+  readonly values: Settings;
   /** What the edit is called on the bench. */
   readonly edit: string;
   /** What a variant is called that has it. */
@@ -61,6 +63,7 @@ export function changeRow(design: Design, tried: Tried, system: UnitSystem): Cha
     word: verdictWords[state],
     costs: costs.map((cost) => costWords[cost].short).join(', '),
     mind,
+    isLast: isLast(tried),
     values,
     edit: capital([what, detail.text].join(detail.text.includes('→') ? ' ' : ', ')),
     variant: variantName([what, detail.to].filter(Boolean).join(' ')),

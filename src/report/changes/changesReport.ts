@@ -1,12 +1,14 @@
 import type { Design } from '../../model/design.ts';
 import type { ChangesResult } from '../../studies/changes/changes.ts';
-import { bestApart, helps, isLast } from '../../studies/changes/tried.ts';
+import { bestApart, helps, isLast, type Tried } from '../../studies/changes/tried.ts';
 import { limitPlaces } from '../limitPlaces.ts';
 import type { StudyReport } from '../studyReport.ts';
 import type { UnitSystem } from '../types.ts';
+import { kelvins, small } from '../words.ts';
 import { type ChangeRow, changeRow } from './changeRow.ts';
 import { changesSentence } from './changesSentence.ts';
 import { changesTable, leftOutTable } from './changesTables.ts';
+import { changeWords } from './changeWords.ts';
 import { type LeftOutRow, leftOutRow } from './leftOutRows.ts';
 import { type TogetherRow, togetherRow } from './togetherRow.ts';
 
@@ -19,6 +21,8 @@ export interface ChangesReport extends StudyReport {
   readonly rows: readonly ChangeRow[];
   /** The three best that do not touch the same inputs, for a short list. */
   readonly best: readonly ChangeRow[];
+  /** The first of them in a line: "First, take the thinnest spacer filament: 6.5 K." */
+  readonly first: string;
   readonly together: readonly TogetherRow[];
   readonly leftOut: readonly LeftOutRow[];
 }
@@ -51,10 +55,17 @@ export function changesReport(design: Design, result: ChangesResult, system: Uni
     remarks: remarks(result, at),
     rows,
     best: shown.map((each) => changeRow(design, each, system)),
+    first: firstOf(shown[0] ?? null, system),
     together,
     leftOut,
     tables: [changesTable(all, together, head, hasOtherFilm), leftOutTable(leftOut)],
   };
+}
+
+function firstOf(best: Tried | null, system: UnitSystem): string {
+  if (best === null) return 'Nothing tried here gains anything.';
+  const gain = best.gain === null ? '' : `: ${kelvins(best.gain.limit_K, system, 1)}`;
+  return `First, ${small(changeWords[best.key].does)}${gain}.`;
 }
 
 function remarks({ before }: ChangesResult, at: string): string[] {

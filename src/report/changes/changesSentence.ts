@@ -2,7 +2,7 @@ import type { ChangesResult } from '../../studies/changes/changes.ts';
 import { leastGain_K, type Tried } from '../../studies/changes/tried.ts';
 import type { UnitSystem } from '../types.ts';
 import { verdictWords } from '../wording.ts';
-import { kelvins, listed, temperature } from '../words.ts';
+import { kelvins, listed, small, temperature } from '../words.ts';
 import { changeWords, costWords } from './changeWords.ts';
 
 /** What to do first, what it gains and what it asks; then what comes next. */
@@ -39,10 +39,6 @@ function gained({ gain }: Tried, system: UnitSystem): string {
 
 function costsOf({ costs }: Tried): string {
   return listed(costs.map((cost) => costWords[cost].phrase));
-}
-
-function small(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 const counts = ['', 'one', 'two', 'three'];

@@ -1,5 +1,5 @@
+import type { Settings } from '../../studies/changes/change.ts';
 import type { Together } from '../../studies/changes/tried.ts';
-import type { Values } from '../../studies/vary.ts';
 import type { Amounts } from '../amount.ts';
 import { unitOf } from '../format.ts';
 import { withAmounts } from '../said.ts';
@@ -21,7 +21,7 @@ export interface TogetherRow {
   readonly compared: string;
   readonly state: VerdictState;
   readonly word: string;
-  readonly values: Values;
+  readonly values: Settings;
   readonly edit: string;
   readonly variant: string;
 }

@@ -7,6 +7,7 @@ import { sayInput } from '../../model/sayInput.ts';
 import { type Difference, differencesOf } from '../../studies/compare/differences.ts';
 import { formParts } from '../everyInput.ts';
 import type { UnitSystem } from '../types.ts';
+import { capital, small } from '../words.ts';
 import { alongCells, alongLabels, curveCells, rowCells, rowLabels } from './listCells.ts';
 
 /** One input in which designs differ, a cell for each. */
@@ -17,28 +18,30 @@ export interface InputRow {
 }
 
 export function inputRows(designs: readonly Design[], system: UnitSystem): InputRow[] {
-  return differencesOf(designs).map((difference) => {
-    switch (difference.kind) {
-      case 'value':
-        return valueRow(difference, designs, system);
-      case 'rows': {
-        const { list } = difference;
-        return { key: list, label: rowLabels[list], cells: rowCells(list, designs) };
-      }
-      case 'along': {
-        const { key, columns } = difference;
-        return {
-          key: `positions.${key}`,
-          label: alongLabels[key],
-          cells: alongCells(key, columns, designs, system),
-        };
-      }
-      case 'points': {
-        const { path, curves } = difference;
-        return { key: path, label: pointsLabel(path), cells: curveCells(path, curves, system) };
-      }
+  return differencesOf(designs).map((difference) => inputRow(difference, designs, system));
+}
+
+function inputRow(difference: Difference, designs: readonly Design[], system: UnitSystem): InputRow {
+  switch (difference.kind) {
+    case 'value':
+      return valueRow(difference, designs, system);
+    case 'rows': {
+      const { list } = difference;
+      return { key: list, label: rowLabels[list], cells: rowCells(list, designs) };
     }
-  });
+    case 'along': {
+      const { key, columns } = difference;
+      return {
+        key: `positions.${key}`,
+        label: alongLabels[key],
+        cells: alongCells(key, columns, designs, system),
+      };
+    }
+    case 'points': {
+      const { path, curves } = difference;
+      return { key: path, label: pointsLabel(path), cells: curveCells(path, curves, system) };
+    }
+  }
 }
 
 /** Longer texts are cut; they are remarks, and the first words tell which one it is. */
@@ -89,12 +92,4 @@ function pointsLabel(path: Path): string {
   if (path === 'fan.curve') return 'Fan curve';
   const [row = ''] = rowsOf(path);
   return `${capital(row)}: ${path.endsWith('curve') ? 'curve' : 'measured points'}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function small(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

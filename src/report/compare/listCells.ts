@@ -38,19 +38,26 @@ export function alongCells(
   designs: readonly Design[],
   system: UnitSystem,
 ): string[] {
-  const said = columns.map((column, i) => {
-    switch (key) {
-      case 'on':
-        return numbers(column, false);
-      case 'flipped':
-        return numbers(column, true);
-      case 'part':
-        return kinds(column as number[], designs[i]?.parts ?? []);
-      case 'power_W':
-        return powers(column as number[], system);
-    }
-  });
+  const said = columns.map((column, i) => alongCell(key, column, designs[i]?.parts ?? [], system));
   return apart(said, columns, 'in another order');
+}
+
+function alongCell(
+  key: PositionKey,
+  column: readonly unknown[],
+  parts: Design['parts'],
+  system: UnitSystem,
+): string {
+  switch (key) {
+    case 'on':
+      return numbers(column, false);
+    case 'flipped':
+      return numbers(column, true);
+    case 'part':
+      return kinds(column as number[], parts);
+    case 'power_W':
+      return powers(column as number[], system);
+  }
 }
 
 /** As many numbers of resistors as still read as a list. */

@@ -1,4 +1,4 @@
-import type { Values } from '../vary.ts';
+import type { Path } from '../../model/path.ts';
 
 export type ChangeKey =
   | 'sideHalved'
@@ -63,11 +63,13 @@ export type FinFault =
   | { readonly rule: 'slot'; readonly gap_m: number; readonly now_m: number; readonly cutter_m: number }
   | { readonly rule: 'depth'; readonly ratio: number; readonly most: number };
 
+/** Other values at places that a design has, such as a button may put there. */
+export type Settings = Readonly<Record<Path, boolean | string | number>>;
+
 /** One thing that could be done to a design. */
 export interface Change {
   readonly key: ChangeKey;
-  /** Other values at places that the design has. */
-  readonly values: Values;
+  readonly values: Settings;
   readonly costs: readonly Cost[];
   /** Why the workshop cannot make it, where it cannot. */
   readonly fault?: FinFault;

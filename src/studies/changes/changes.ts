@@ -4,8 +4,8 @@ import { solveSystem } from '../../core/system/solveSystem.ts';
 import type { Design } from '../../model/design.ts';
 import { toCore } from '../../model/toCore.ts';
 import type { Job } from '../job.ts';
-import { type Values, withValues } from '../vary.ts';
-import type { Change } from './change.ts';
+import { withValues } from '../vary.ts';
+import type { Change, Settings } from './change.ts';
 import { changesOf } from './changesOf.ts';
 import { bestApart, byGain, countedLimit, gainOf, isLouder, type Together, type Tried } from './tried.ts';
 import { type Weighed, weigh } from './weigh.ts';
@@ -86,7 +86,7 @@ function together(design: Design, before: Weighed, tried: readonly Tried[]): Tog
 }
 
 function atOnce(design: Design, before: Weighed, changes: readonly Tried[]): Together {
-  const values: Values = Object.assign({}, ...changes.map((change) => change.values));
+  const values: Settings = Object.assign({}, ...changes.map((change) => change.values));
   const after = weigh(withValues(design, values));
   const sum_K = changes.reduce((sum, { gain }) => sum + (gain?.limit_K ?? 0), 0);
   return { changes, values, after, gain: gainOf(before, after), sum_K };

@@ -1,6 +1,5 @@
 import type { LimitKey } from '../../core/system/outcome.ts';
-import type { Values } from '../vary.ts';
-import type { Change } from './change.ts';
+import type { Change, Settings } from './change.ts';
 import type { Weighed } from './weigh.ts';
 
 /** What one change does, or several made together. */
@@ -22,7 +21,7 @@ export interface Tried extends Change {
 /** Several changes at once. */
 export interface Together {
   readonly changes: readonly Tried[];
-  readonly values: Values;
+  readonly values: Settings;
   readonly after: Weighed;
   readonly gain: Gain | null;
   /** What they gain one by one. */
