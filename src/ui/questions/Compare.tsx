@@ -3,8 +3,10 @@ import { nextVariant } from '../../model/fullTitle.ts';
 import { compareReport } from '../../report/compare/compareReport.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
+import { useComplete } from '../studies/useComplete.ts';
 import { useStudy } from '../studies/useStudy.ts';
 import { CompareChooser } from './compare/CompareChooser.tsx';
+import styles from './compare/CompareTable.module.css';
 import { CompareTable } from './compare/CompareTable.tsx';
 import { useCompared } from './compare/useCompared.ts';
 import { useKeptDesigns } from './compare/useKeptDesigns.ts';
@@ -25,24 +27,18 @@ export function Compare() {
     () => ({ design, others: chosen.map(({ content }) => content.solvedDesign) }),
     [design, chosen],
   );
-  const {
-    result,
-    question: answered,
-    fresh,
-  } = useStudy('compare', chosen.length > 0 ? asked : null, { live: true });
+  const study = useStudy('compare', chosen.length > 0 ? asked : null, { live: true });
+  const answer = useComplete(study);
   const report = useMemo(
-    () =>
-      result && answered && result.length === 1 + answered.others.length
-        ? compareReport(answered, result, system)
-        : null,
-    [result, answered, system],
+    () => answer && compareReport(answer.question, answer.result, system),
+    [answer, system],
   );
   const shown = chosen.length > 0 ? report : null;
   const kin = records.filter(({ family }) => family === identity?.family);
   return (
     <QuestionSection
       {...question}
-      sentence={shown?.sentence ?? nothingYet(failed, others.length, chosen.length)}
+      sentence={shown?.sentence ?? nothingYet(failed, others.length, chosen.length, study.fault)}
     >
       {(others.length > 0 || unread.length > 0) && <CompareChooser compared={compared} unread={unread} />}
       {others.length === 0 && keeper !== null && !failed && (
@@ -55,7 +51,7 @@ export function Compare() {
         </Button>
       )}
       {shown && (
-        <div style={fresh ? undefined : { opacity: 0.72 }}>
+        <div className={study.fresh ? undefined : styles.stale}>
           <CompareTable report={shown} />
           {shown.tables.map((table) => (
             <TableTwin key={table.id} table={table} />
@@ -66,8 +62,8 @@ export function Compare() {
   );
 }
 
-function nothingYet(failed: boolean, others: number, chosen: number): string {
-  if (chosen > 0) return 'Being computed …';
+function nothingYet(failed: boolean, others: number, chosen: number, fault: string | null): string {
+  if (chosen > 0) return fault === null ? 'Being computed …' : `This could not be computed: ${fault}.`;
   if (failed) return 'This browser keeps no designs here, so there is none to compare with.';
   return others === 0
     ? 'There is nothing to compare with yet: only what this browser keeps can stand beside the design on the bench.'

@@ -12,7 +12,7 @@ export function useComplete<N extends JobName>({
   result,
   question,
   fresh,
-}: Pick<StudyView<N>, 'result' | 'question' | 'fresh'>): Complete<N> | null {
+}: StudyView<N>): Complete<N> | null {
   const [last, setLast] = useState<Complete<N> | null>(null);
   if (!fresh || result === null || question === null || last?.result === result) return last;
   const complete = { question, result };

@@ -16,6 +16,7 @@ interface Props {
 /** Which designs stand side by side; each can be put on the bench from here. */
 export function CompareChooser({ compared: { others, chosen, isFull, toggle }, unread }: Props) {
   const kept = use(KeeperContext);
+  const isWrong = useDesign(({ problems }) => problems.length > 0);
   const bench = useDesign(({ solvedDesign }) => fullTitle(solvedDesign));
   return (
     <fieldset className={styles.chooser}>
@@ -26,7 +27,7 @@ export function CompareChooser({ compared: { others, chosen, isFull, toggle }, u
             <input type="checkbox" checked disabled />
             <b className={styles.letter}>{letterOf(0)}</b> {bench}
           </label>
-          <small>on the bench</small>
+          <small>{isWrong ? 'on the bench, as it last went together' : 'on the bench'}</small>
         </li>
         {others.map((record) => {
           const at = chosen.indexOf(record);

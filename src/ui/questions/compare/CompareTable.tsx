@@ -1,9 +1,10 @@
+import { memo } from 'react';
 import type { CompareReport } from '../../../report/compare/compareReport.ts';
 import { reachWhileScrolling } from '../DataTable.tsx';
 import styles from './CompareTable.module.css';
 
 /** Designs side by side, a column each: inputs that differ, then what follows, best and worst in words. */
-export function CompareTable({ report }: { readonly report: CompareReport }) {
+export const CompareTable = memo(function CompareTable({ report }: { readonly report: CompareReport }) {
   const { designs, inputs, results } = report;
   return (
     <section className={styles.scroll} aria-label="Designs side by side" ref={reachWhileScrolling}>
@@ -54,7 +55,7 @@ export function CompareTable({ report }: { readonly report: CompareReport }) {
       </table>
     </section>
   );
-}
+});
 
 function Group({ words, columns }: { readonly words: string; readonly columns: number }) {
   return (
