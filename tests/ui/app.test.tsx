@@ -68,9 +68,11 @@ describe('the page', () => {
       .filter((text) => text?.endsWith('?'));
     expect(questions).toEqual([
       'Will it hold?',
+      'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
     ]);

@@ -1,4 +1,5 @@
-import { render, screen, within } from '@testing-library/react';
+import { render as renderBare, screen, within } from '@testing-library/react';
+import type { ReactElement } from 'react';
 import { describe, expect, test } from 'vitest';
 import {
   driftTable,
@@ -15,7 +16,10 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+
+const render = (piece: ReactElement) => renderBare(piece, { wrapper: BenchAround });
 
 /** What stands in the twin of a table, heads first. */
 function shown(container: HTMLElement, { caption }: TextTable): (string | null)[][] {
@@ -45,9 +49,11 @@ describe.each(exampleIds)('the questions about %s', (id) => {
     const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
     expect(headings).toEqual([
       'Will it hold?',
+      'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
       'What if the fan stops?',
+      'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
     ]);
@@ -162,9 +168,11 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(6);
+  expect(sections).toHaveLength(8);
   for (const section of sections) {
     const own: Record<string, string> = {
+      'what-to-change-first': 'Being computed',
+      compare: 'nothing to compare with',
       'what-if-the-fan-stops': report.fanStop.sentence,
       'what-has-to-be-cut': report.cut.sentence,
       'how-is-it-computed': '',

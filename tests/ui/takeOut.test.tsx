@@ -12,6 +12,7 @@ import { readColour } from '../../src/ui/takeOut/colour.ts';
 import { SaveRow } from '../../src/ui/takeOut/SaveRow.tsx';
 import { TakeAway } from '../../src/ui/takeOut/TakeAway.tsx';
 import { TakeOutContext } from '../../src/ui/takeOut/TakeOutContext.ts';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { sampleExample } from '../helpers/sampleReport.ts';
 
 const { report, outcome } = sampleExample('eightResistors');
@@ -77,6 +78,7 @@ describe('a table', () => {
         <WillItHoldMore report={report} />
         <Questions report={report} />
       </TakeOutContext>,
+      { wrapper: BenchAround },
     );
     const labels = [...container.querySelectorAll('section > table')].map(
       (table) => table.parentElement?.getAttribute('aria-label') ?? '',
