@@ -26,7 +26,7 @@ async function openQuestion(design: Design, others: readonly Design[] = []) {
   const { store, keeper } = browser.openTab(null, design);
   render(
     <DesignContext value={store}>
-      <KeeperContext value={Promise.resolve(keeper)}>
+      <KeeperContext value={{ keeper: Promise.resolve(keeper), open: () => {} }}>
         <StudiesContext value={createStudies(browserPool())}>
           <WhatSizeDoINeed />
         </StudiesContext>

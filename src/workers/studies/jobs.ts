@@ -1,4 +1,6 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { changesJob } from '../../studies/changes/changes.ts';
+import { compareJob } from '../../studies/compare/compare.ts';
 import type { Job } from '../../studies/job.ts';
 import { fanChoiceJob } from '../../studies/sizing/fanChoice.ts';
 import { finSizingJob } from '../../studies/sizing/finSizing.ts';
@@ -10,6 +12,8 @@ export const jobs = {
   sizing: sizingJob,
   finSizing: finSizingJob,
   fanChoice: fanChoiceJob,
+  changes: changesJob,
+  compare: compareJob,
 } as const;
 
 export type Jobs = typeof jobs;
