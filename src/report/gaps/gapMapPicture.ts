@@ -3,11 +3,12 @@ import { fieldAt } from '../../model/fields.ts';
 import { bandPolygons } from '../../studies/gaps/bands.ts';
 import { contourLines, type Grid, type Point } from '../../studies/gaps/contour.ts';
 import { gapPath, presentGap_m } from '../../studies/gaps/gap.ts';
-import type { GapMap, GapMapQuestion } from '../../studies/gaps/gapMap.ts';
-import type { Outputs } from '../../studies/outputs.ts';
+import type { GapMap, GapMapQuestion, GapNode } from '../../studies/gaps/gapMap.ts';
+import { stateOfReserve } from '../../studies/gaps/reserve.ts';
 import { niceStep } from '../../units/niceStep.ts';
 import { amount, type Dimension, plain, unitOf } from '../format.ts';
 import type { UnitSystem } from '../types.ts';
+import { verdictWords } from '../wording.ts';
 import { roundTicks } from '../words.ts';
 
 /** What a map is tinted by. */
@@ -34,6 +35,8 @@ export interface GapMapPicture {
   readonly shadeUnit: string;
   readonly bands: readonly Band[];
   readonly isolines: readonly Isoline[];
+  /** What the box does not hold at. */
+  readonly failArea: readonly (readonly Point[])[];
   readonly failLines: readonly (readonly Point[])[];
   readonly littleLines: readonly (readonly Point[])[];
   readonly present: Point | null;
@@ -41,6 +44,8 @@ export interface GapMapPicture {
   readonly yTicks: readonly number[];
   readonly xSpan: readonly [number, number];
   readonly ySpan: readonly [number, number];
+  /** What the lines and the hatching mean. */
+  readonly key: readonly string[];
   readonly spoken: string;
 }
 
@@ -60,7 +65,7 @@ export function gapMapPicture(
   shade: MapShade,
   system: UnitSystem,
 ): GapMapPicture | null {
-  const grid = gridOf(map, shade, system);
+  const grid = shadeGrid(map, shade, system);
   const known = grid.values.flat().filter((value) => value !== null);
   const [low, high] = [Math.min(...known), Math.max(...known)];
   if (known.length < 4 || grid.xs.length < 2 || grid.ys.length < 2) return null;
@@ -76,6 +81,7 @@ export function gapMapPicture(
     unit: unitOf('length', system),
     shadeUnit,
     ...terrain(grid, low, high),
+    failArea: bandPolygons(reserveGrid(map, system), Number.NEGATIVE_INFINITY, 0),
     failLines: shown(map.failLines),
     littleLines: shown(map.littleLines),
     present: presentPoint(design, x.gap, y.gap, system),
@@ -83,20 +89,44 @@ export function gapMapPicture(
     yTicks: inside(roundTicks(grid.ys[0] ?? 0, grid.ys.at(-1) ?? 1), grid.ys),
     xSpan: [grid.xs[0] ?? 0, grid.xs.at(-1) ?? 1],
     ySpan: [grid.ys[0] ?? 0, grid.ys.at(-1) ?? 1],
+    key: keyOf(map),
     spoken: `${captions[shade]} over ${label(x.gap)} and ${label(y.gap)}: ${plain(low)} to ${plain(high)} ${shadeUnit}.`,
   };
 }
 
-function gridOf({ xs, ys, nodes }: GapMap, shade: keyof Outputs, system: UnitSystem): Grid {
+function shadeGrid(map: GapMap, shade: MapShade, system: UnitSystem): Grid {
+  return gridOf(map, ({ outputs }) => amount(outputs[shade], dimensionsOf[shade], system), system);
+}
+
+function reserveGrid(map: GapMap, system: UnitSystem): Grid {
+  return gridOf(map, ({ reserve }) => reserve.toFail, system);
+}
+
+function gridOf(
+  { xs, ys, nodes }: GapMap,
+  value: (node: Extract<GapNode, { ok: true }>) => number,
+  system: UnitSystem,
+): Grid {
   const shown = (at_m: number) => amount(at_m, 'length', system);
-  const dimension = dimensionsOf[shade as MapShade];
   return {
     xs: xs.map(({ at_m }) => shown(at_m)),
     ys: ys.slice(0, nodes.length).map(({ at_m }) => shown(at_m)),
-    values: nodes.map((line) =>
-      line.map((node) => (node.ok ? amount(node.outputs[shade], dimension, system) : null)),
-    ),
+    values: nodes.map((line) => line.map((node) => (node.ok ? value(node) : null))),
   };
+}
+
+/** Only what is to be seen on this map. */
+function keyOf({ nodes, failLines, littleLines }: GapMap): string[] {
+  const known = nodes.flat().filter((node) => node.ok);
+  const states = new Set(known.map(({ reserve }) => stateOfReserve(reserve)));
+  if (states.size === 1)
+    return [`Everywhere on this map the box ${verdictWords[[...states][0] ?? 'holds']}.`];
+  const rest = states.has('holds') ? 'holds' : 'little';
+  return [
+    ...(failLines.length > 0 ? ['Hatched, beyond the heavy line, the box does not hold.'] : []),
+    ...(littleLines.length > 0 ? ['From the dashed line on it has little to spare.'] : []),
+    `Elsewhere it ${verdictWords[rest]}.`,
+  ];
 }
 
 /** Tints between round levels, and a named line on every level. */

@@ -1,10 +1,9 @@
 import { fieldAt } from '../../model/fields.ts';
 import { wordProblem } from '../../model/wordProblem.ts';
-import { gapPath, gapValues, presentGap_m } from '../../studies/gaps/gap.ts';
+import { type GapValues, gapPath, gapValues, presentGap_m } from '../../studies/gaps/gap.ts';
 import type { GapMap, GapMapQuestion, GapNode } from '../../studies/gaps/gapMap.ts';
 import { stateOfReserve } from '../../studies/gaps/reserve.ts';
 import type { GapState } from '../../studies/gaps/verdictChanges.ts';
-import type { Values } from '../../studies/vary.ts';
 import type { Said } from '../amount.ts';
 import { table } from '../makeTable.ts';
 import { saidQuantity, saidTemperature } from '../said.ts';
@@ -24,7 +23,7 @@ export interface GapCell {
   readonly state: GapState | null;
   readonly stateWord: string;
   /** What puts this pair into the design. */
-  readonly values: Values;
+  readonly values: GapValues;
 }
 
 /** What two gaps of the baffle do to a box. */

@@ -1,10 +1,10 @@
 import type { Unsolved } from '../../core/system/outcome.ts';
 import type { Design } from '../../model/design.ts';
 import { wordProblem } from '../../model/wordProblem.ts';
-import { gapValues, presentGap_m } from '../../studies/gaps/gap.ts';
+import { type GapValues, gapValues, presentGap_m } from '../../studies/gaps/gap.ts';
 import type { GapLine, GapPoint, GapQuestion } from '../../studies/gaps/gapLine.ts';
 import { type GapState, stateOf } from '../../studies/gaps/verdictChanges.ts';
-import type { Trial, Values } from '../../studies/vary.ts';
+import type { Trial } from '../../studies/vary.ts';
 import type { Amounts, Said } from '../amount.ts';
 import { amount } from '../format.ts';
 import { table, told } from '../makeTable.ts';
@@ -35,7 +35,7 @@ export interface GapRow extends Readonly<Record<Figure, string>> {
   /** The limit that gives first, or why there is nothing to say. */
   readonly first: string;
   /** What puts this gap into the design. */
-  readonly values: Values;
+  readonly values: GapValues;
 }
 
 /** Rows by rising gap, the design without its baffle last. */

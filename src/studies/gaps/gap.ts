@@ -3,7 +3,7 @@ import type { Design } from '../../model/design.ts';
 import { fieldAt, type QuantityField } from '../../model/fields.ts';
 import { getAt, type Path } from '../../model/path.ts';
 import { niceStep } from '../../units/niceStep.ts';
-import { type Values, withValues } from '../vary.ts';
+import { withValues } from '../vary.ts';
 
 /** Gaps of the baffle that a maker may cut one way or another: the last keys of their places. */
 export const gapKeys = [
@@ -20,12 +20,15 @@ export function gapPath(gap: GapKey): Path {
   return `baffle.${gap}`;
 }
 
+/** Values that put a gap into a design. */
+export type GapValues = Readonly<Record<Path, number | boolean>>;
+
 /** The design with a baffle cut so, or (`null`) without one. */
-export function gapValues(gap: GapKey, at_m: number | null): Values {
+export function gapValues(gap: GapKey, at_m: number | null): GapValues {
   return at_m === null ? withoutBaffle : { 'baffle.fitted': true, [gapPath(gap)]: at_m };
 }
 
-const withoutBaffle: Values = { 'baffle.fitted': false };
+const withoutBaffle: GapValues = { 'baffle.fitted': false };
 
 /** What the design has now; `null` without a baffle. */
 export function presentGap_m({ baffle }: Design, gap: GapKey): number | null {
@@ -35,7 +38,7 @@ export function presentGap_m({ baffle }: Design, gap: GapKey): number | null {
 /** How far a cut may be off either way, where nobody says otherwise. Common practice, no source. */
 export function usualCut_m(gap: GapKey): number {
   // A leak is no cut: it says how evenly the sheet lies on its seat.
-  return gap === 'leakGap_m' ? 5e-5 : 2e-4;
+  return gap === 'leakGap_m' ? 1e-4 : 2e-4;
 }
 
 /** Least and most that can be built while everything else stays as it is. */

@@ -3,7 +3,7 @@ import { SaveRow } from '../takeOut/SaveRow.tsx';
 import styles from './TableTwin.module.css';
 
 /** A box that scrolls sideways has to be reached by the keyboard; one that does not is no stop on the way. */
-function reachWhileScrolling(box: HTMLElement | null) {
+export function reachWhileScrolling(box: HTMLElement | null) {
   if (box === null || typeof ResizeObserver === 'undefined') return;
   const observer = new ResizeObserver(() => {
     if (box.scrollWidth > box.clientWidth) box.tabIndex = 0;

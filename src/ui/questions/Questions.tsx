@@ -4,6 +4,7 @@ import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
+import { WhichGap } from './WhichGap.tsx';
 
 /** The questions below the bench, in reading order; *Will it hold?* stands beside the drawing by itself. */
 export function Questions({ report }: { readonly report: Report }) {
@@ -11,6 +12,7 @@ export function Questions({ report }: { readonly report: Report }) {
     <>
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
+      <WhichGap />
       <WhatIfTheFanStops report={report} />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />

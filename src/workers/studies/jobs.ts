@@ -1,9 +1,13 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { gapLineJob } from '../../studies/gaps/gapLine.ts';
+import { gapMapJob } from '../../studies/gaps/gapMap.ts';
 import type { Job } from '../../studies/job.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  gaps: gapLineJob,
+  gapMap: gapMapJob,
 } as const;
 
 export type Jobs = typeof jobs;

@@ -1,0 +1,61 @@
+import type { GapCell, GapMapReport } from '../../../report/gaps/gapMapReport.ts';
+import { SaveRow } from '../../takeOut/SaveRow.tsx';
+import { reachWhileScrolling } from '../DataTable.tsx';
+import styles from './GapRows.module.css';
+
+interface Props {
+  readonly report: GapMapReport;
+  readonly onTake: (cell: GapCell) => void;
+}
+
+/** The map as a table: film and verdict of every pair; a press puts the pair into the design. */
+export function GapCells({ report, onTake }: Props) {
+  const { heads, rows, tables, xLabel, yLabel } = report;
+  const [table] = tables;
+  if (table === undefined) return null;
+  return (
+    <figure className={styles.figure}>
+      <figcaption>Every pair: choose one to put it into the design</figcaption>
+      <section className={styles.scroll} aria-label={table.caption} ref={reachWhileScrolling}>
+        <table className={styles.table}>
+          <thead>
+            <tr>
+              <th scope="col">{table.columns[0]?.head}</th>
+              {heads.map((head) => (
+                <th key={head} scope="col" className={styles.number}>
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ head, cells }) => (
+              <tr key={head}>
+                <th scope="row">{head}</th>
+                {cells.map((cell) => (
+                  <td
+                    key={cell.key}
+                    className={styles.cell}
+                    data-state={cell.state ?? 'none'}
+                    aria-current={cell.isPresent || undefined}
+                  >
+                    <button
+                      type="button"
+                      disabled={cell.state === null}
+                      aria-label={`${xLabel} and ${yLabel.toLowerCase()}, ${cell.label}: ${cell.film.text}, ${cell.stateWord}`}
+                      onClick={() => onTake(cell)}
+                    >
+                      {cell.film.text}
+                      <small className={styles.state}>{cell.stateWord}</small>
+                    </button>
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <SaveRow id={table.id} caption={table.caption} table={table} />
+    </figure>
+  );
+}
