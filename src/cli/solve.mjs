@@ -1,5 +1,5 @@
 import { isNodeNewEnough } from './nodeVersion.mjs';
 
 if (isNodeNewEnough()) {
-  import('./launch.mjs').then(({ launch }) => launch());
+  import('./launch.mjs').then(({ launch }) => launch('solve'));
 }

@@ -1,19 +1,9 @@
-import { solveSystem } from '../core/system/solveSystem.ts';
-import { designChecksum } from '../model/designChecksum.ts';
-import { largestDesignFile_B, parseDesignText, tooLarge } from '../model/designText.ts';
 import type { UnitSystem } from '../model/say.ts';
-import { toCore } from '../model/toCore.ts';
-import { buildReport } from '../report/buildReport.ts';
+import { reported } from '../report/reportJob.ts';
 import { reportJson } from '../report/reportJson.ts';
 import { reportText } from '../report/reportText.ts';
-
-/** What the command touches of the world; replaced in tests. */
-export interface Terminal {
-  readonly size_B: (file: string) => Promise<number>;
-  readonly read: (file: string) => Promise<string>;
-  readonly out: (text: string) => void;
-  readonly err: (text: string) => void;
-}
+import { readDesignFile } from './readDesignFile.ts';
+import type { Terminal } from './terminal.ts';
 
 /** 0: the box holds, with much or little to spare. 1: it does not, or has no answer. 2: nothing was computed. */
 export type ExitCode = 0 | 1 | 2;
@@ -46,21 +36,9 @@ export async function solveCommand(args: readonly string[], terminal: Terminal):
     terminal.err(`${request}\n\n${usage}`);
     return 2;
   }
-  const text = await readFile(request.file, terminal);
-  if (text === null) return 2;
-  const read = parseDesignText(text);
-  if (!read.ok) {
-    for (const { path, reason } of read.problems) {
-      terminal.err(`${request.file}: ${path === '' ? '' : `${path}: `}${reason}\n`);
-    }
-    return 2;
-  }
-  for (const note of read.notes) terminal.err(`${request.file}: note: ${note}\n`);
-  const outcome = solveSystem(toCore(read.design));
-  const report = buildReport(read.design, outcome, {
-    system: request.system,
-    checksum: designChecksum(read.design),
-  });
+  const design = await readDesignFile(request.file, terminal);
+  if (design === null) return 2;
+  const { report, outcome } = reported({ design, prefs: { system: request.system } });
   terminal.out(request.json ? reportJson(report, outcome) : reportText(report));
   return outcome.ok && outcome.verdict.state !== 'fails' ? 0 : 1;
 }
@@ -74,18 +52,4 @@ function readArguments(args: readonly string[]): Request | string {
   if (file === undefined) return 'No file given.';
   if (files.length > 1) return `One file at a time; these are ${files.length}.`;
   return { file, json: args.includes('--json'), system: args.includes('--inch') ? 'inch' : 'metric' };
-}
-
-async function readFile(file: string, terminal: Terminal): Promise<string | null> {
-  try {
-    const size_B = await terminal.size_B(file);
-    if (size_B > largestDesignFile_B) {
-      terminal.err(`${file}: ${tooLarge(size_B)}\n`);
-      return null;
-    }
-    return await terminal.read(file);
-  } catch (error) {
-    terminal.err(`${file}: cannot be read: ${error instanceof Error ? error.message : String(error)}\n`);
-    return null;
-  }
 }

@@ -87,7 +87,8 @@ function checksumLine(checksum: string): string {
   return checksum === '' ? '' : `Checksum ${checksum}, as on the printed sheet of the same design`;
 }
 
-function section(sentence: string, tables: readonly TextTable[]): string {
+/** A sentence and the tables under it. */
+export function section(sentence: string, tables: readonly TextTable[]): string {
   return [wrap(sentence, width), ...tables.map(textTable)].filter((text) => text !== '').join('\n\n');
 }
 
@@ -140,7 +141,8 @@ function pad(text: string, columns: number, align: 'start' | 'end'): string {
   return align === 'end' ? blank + text : text + blank;
 }
 
-function wrap(text: string, columns: number, indent = ''): string {
+/** Broken between words into lines of so many columns. */
+export function wrap(text: string, columns: number, indent = ''): string {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(' ')) {

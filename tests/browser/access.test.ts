@@ -52,10 +52,10 @@ describe('in any view', () => {
       // As opened it is looked at in page.test.ts.
       if (looked++ > 0) note(found, name, await faults(page, within));
       note(found, name, await faintTexts(page, within, drawn));
-      const targets = await smallTargets(page);
+      const targets = await smallTargets(page, within);
       note(found, name, targets.small);
       await page.keyboard.press('Tab');
-      const stops = await unseenFocus(page);
+      const stops = await unseenFocus(page, within);
       note(found, name, stops.unseen);
       most.targets = Math.max(most.targets, targets.all);
       most.stops = Math.max(most.stops, stops.all);
@@ -76,7 +76,7 @@ describe('in any view', () => {
     for await (const { name, within } of views(page)) {
       note(found, name, (await tooWide(page)).slice(0, 6));
       note(found, name, await faintTexts(page, within, drawn));
-      note(found, name, (await smallTargets(page)).small);
+      note(found, name, (await smallTargets(page, within)).small);
       if (name.startsWith('values wrong')) note(found, name, await faults(page, within));
     }
     expect(found).toEqual({});

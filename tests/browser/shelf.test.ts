@@ -106,8 +106,6 @@ describe('choosing from the shelf', () => {
 
   test.each([
     ['desktop', 'light', {}],
-    ['desktop', 'dark', {}],
-    ['phone', 'light', phone],
     ['phone', 'dark', phone],
   ] as const)(
     'shows no fault and no sideways scroll on a %s in the %s scheme',

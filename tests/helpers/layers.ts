@@ -10,8 +10,8 @@ const order: readonly (readonly string[])[] = [
   ['model'],
   ['studies'],
   ['report'],
-  ['io', 'workers', 'cli'],
-  ['store'],
+  ['io', 'workers'],
+  ['cli', 'store'],
   ['ui'],
   ['app'],
 ];
@@ -20,7 +20,6 @@ const inWords = order.map((line) => (line.length > 1 ? `{${line.join(', ')}}` : 
 
 /** Packages, with the rooms that may use them. */
 const packages: Readonly<Record<string, readonly string[]>> = {
-  'pure-rand': ['core', 'studies'],
   zod: ['model', 'studies', 'report', 'io', 'workers', 'cli', 'store', 'ui', 'app'],
   zustand: ['store', 'ui', 'app'],
   'idb-keyval': ['store'],

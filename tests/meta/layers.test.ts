@@ -23,7 +23,7 @@ describe('the judge of imports', () => {
     ['src/core/air/density.ts', './prandtl.ts'],
     ['src/core/fan/fanCurve.ts', '../solve/pchip.ts'],
     ['src/store/designStore.ts', '../io/designFile.ts'],
-    ['src/core/solve/draws.ts', 'pure-rand/generator/xoroshiro128plus'],
+    ['src/model/design.ts', 'zod/mini'],
     ['src/cli/solve.ts', 'node:fs/promises'],
     ['src/main.tsx', './app/App.tsx'],
     ['src/main.tsx', 'react-dom/client'],

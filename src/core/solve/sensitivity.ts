@@ -1,0 +1,144 @@
+import { quantile } from './quantile.ts';
+
+/**
+ * Share of a result’s variance that each input brings by itself (first-order index of Sobol), from one sample that was
+ * drawn anyway: classes of each input as in Plischke, Borgonovo & Smith 2013, Eur. J. Oper. Res. 226, 536, but with a
+ * straight line in each class instead of its mean, which would need many more classes for the same truth.
+ *
+ * Chance alone explains something too. How much, per number that is fitted, is measured by what twice as many
+ * classes add (the median over all inputs), and never taken for more than independent draws would leave: quasi-random
+ * ones leave between a hundredth and all of that. So a share has hardly a bias with either; an input without effect gets
+ * 0, or some tens of 1/n at most. Clipped to 0 … 1, in the order of `columns`; a constant input or result gives 0. Added
+ * up they fall short of 1 by what inputs do together; at 2,000 draws that is good to 0.05 for up to forty inputs.
+ * @param columns one for each input, as long as `result`; all finite, inputs independent of each other
+ * @param classes of equal count; the fourth root of the draws unless told
+ */
+export function firstOrderIndices(
+  columns: readonly Float64Array[],
+  result: Float64Array,
+  classes = Math.round(result.length ** 0.25),
+): number[] {
+  const n = result.length;
+  const { mean, squares } = spreadOf(result);
+  if (!(squares > n * (1e-13 * mean) ** 2)) return columns.map(() => 0);
+  const centred = result.map((value) => value - mean);
+  const most = Math.max(1, Math.floor(n / 4));
+  const coarse = Math.min(most, Math.max(1, Math.floor(classes)));
+  const fine = Math.min(most, 2 * coarse);
+  const fits = columns.map((column) => {
+    const order = rising(column);
+    const [x, y] = [inOrder(column, order), inOrder(centred, order)];
+    return { few: fitClasses(x, y, coarse), many: fitClasses(x, y, fine) };
+  });
+  const added = fits
+    .map(({ few, many }) => (many.explained - few.explained) / (many.fitted - few.fitted))
+    .filter(Number.isFinite)
+    .sort((a, b) => a - b);
+  const measured = added.length > 0 ? Math.max(0, quantile(added, 0.5)) : Number.POSITIVE_INFINITY;
+  return fits.map(({ few }) => {
+    const left = n - 1 - few.fitted;
+    if (few.fitted === 0 || left <= 0) return 0;
+    const chance = Math.min(measured, (squares - few.explained) / left);
+    return Math.min(1, Math.max(0, (few.explained - few.fitted * chance) / squares));
+  });
+}
+
+interface Fit {
+  /** Sum of squares that the lines explain. */
+  readonly explained: number;
+  /** Numbers fitted beside the mean of all. */
+  readonly fitted: number;
+}
+
+/** A straight line in each of so many classes of equal count. @param x rising @param y of mean 0 */
+function fitClasses(x: Float64Array, y: Float64Array, classes: number): Fit {
+  const n = x.length;
+  if (x[0] === x[n - 1]) return { explained: 0, fitted: 0 };
+  let explained = 0;
+  let fitted = -1;
+  for (let k = 0; k < classes; k++) {
+    const [from, to] = [Math.floor((k * n) / classes), Math.floor(((k + 1) * n) / classes)];
+    const size = to - from;
+    let [sumX, sumY] = [0, 0];
+    for (let i = from; i < to; i++) {
+      sumX += x[i] as number;
+      sumY += y[i] as number;
+    }
+    let [xx, xy] = [0, 0];
+    for (let i = from; i < to; i++) {
+      const off = (x[i] as number) - sumX / size;
+      xx += off * off;
+      xy += off * (y[i] as number);
+    }
+    explained += (sumY * sumY) / size + (xx > 0 ? (xy * xy) / xx : 0);
+    fitted += xx > 0 ? 2 : 1;
+  }
+  return { explained, fitted };
+}
+
+/**
+ * Rank correlation of Spearman 1904: −1 … 1, by the ranks alone, with equal values given the mean of their ranks. 0 if
+ * either is constant or has fewer than two values.
+ */
+export function rankCorrelation(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  const [p, q] = [ranks(a), ranks(b)];
+  const middle = (p.length - 1) / 2;
+  let [pp, qq, pq] = [0, 0, 0];
+  for (let i = 0; i < p.length; i++) {
+    const [u, v] = [(p[i] as number) - middle, (q[i] as number) - middle];
+    pp += u * u;
+    qq += v * v;
+    pq += u * v;
+  }
+  return pp > 0 && qq > 0 ? Math.min(1, Math.max(-1, pq / Math.sqrt(pp * qq))) : 0;
+}
+
+/** From 0 on; equal values share the mean of their ranks. */
+function ranks(values: ArrayLike<number>): Float64Array {
+  const order = rising(values);
+  const out = new Float64Array(order.length);
+  let start = 0;
+  while (start < order.length) {
+    let end = start + 1;
+    while (end < order.length && values[order[end] as number] === values[order[start] as number]) end++;
+    for (let i = start; i < end; i++) out[order[i] as number] = (start + end - 1) / 2;
+    start = end;
+  }
+  return out;
+}
+
+/** Places of the values from the least to the largest; of equal ones the earlier first. */
+function rising(values: ArrayLike<number>): Uint32Array {
+  const sorted = Float64Array.from(values).sort();
+  const order = new Uint32Array(sorted.length);
+  const taken = new Uint32Array(sorted.length);
+  for (let i = 0; i < sorted.length; i++) {
+    const start = firstPlace(sorted, values[i] as number);
+    const before = taken[start] as number;
+    taken[start] = before + 1;
+    order[start + before] = i;
+  }
+  return order;
+}
+
+/** Where a value that a rising array has stands in it first. */
+function firstPlace(sorted: Float64Array, value: number): number {
+  let [low, high] = [0, sorted.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] as number) < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function inOrder(values: Float64Array, order: Uint32Array): Float64Array {
+  const out = new Float64Array(order.length);
+  for (let i = 0; i < out.length; i++) out[i] = values[order[i] as number] as number;
+  return out;
+}
+
+function spreadOf(values: Float64Array): { readonly mean: number; readonly squares: number } {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return { mean, squares: values.reduce((sum, value) => sum + (value - mean) ** 2, 0) };
+}

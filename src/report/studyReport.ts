@@ -1,0 +1,17 @@
+import { section, textTable, wrap } from './reportText.ts';
+import type { TextTable } from './types.ts';
+
+/** What every study says, whatever it is about: its answer in a sentence, what else is to be said, its tables. */
+export interface StudyReport {
+  readonly sentence: string;
+  readonly remarks: readonly string[];
+  readonly tables: readonly TextTable[];
+}
+
+const width = 100;
+
+/** For a terminal of about a hundred columns. */
+export function studyText({ sentence, remarks, tables }: StudyReport): string {
+  const says = remarks.map((remark) => wrap(`- ${remark}`, width, '  ')).join('\n');
+  return `${[section(sentence, []), says, ...tables.map(textTable)].filter((block) => block !== '').join('\n\n')}\n`;
+}

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { uniformQuantile } from '../../../src/core/solve/distributions.ts';
+import { quasiRandom } from '../../../src/core/solve/quasiRandom.ts';
+import { firstOrderIndices, rankCorrelation } from '../../../src/core/solve/sensitivity.ts';
+import { expectPublished } from '../../helpers/published.ts';
+
+const [a, b] = [7, 0.1];
+
+/** sin x₁ + a sin² x₂ + b x₃⁴ sin x₁ over −π … π, and one input more that it does not know. */
+function ishigami(count: number, seed: number) {
+  const points = new Float64Array(4 * count);
+  quasiRandom(4, seed).fill(0, count, points);
+  const columns = [0, 1, 2, 3].map((d) =>
+    Float64Array.from({ length: count }, (_, i) =>
+      uniformQuantile(points[4 * i + d] as number, -Math.PI, Math.PI),
+    ),
+  ) as [Float64Array, Float64Array, Float64Array, Float64Array];
+  const [x1, x2, x3] = columns;
+  const result = x1.map(
+    (x, i) => Math.sin(x) * (1 + b * (x3[i] as number) ** 4) + a * Math.sin(x2[i] as number) ** 2,
+  );
+  return { columns, result };
+}
+
+// Ishigami & Homma 1990; closed form in Saltelli et al. 2008, Global Sensitivity Analysis: The Primer (from memory,
+// worked again here).
+describe('Ishigami’s function, a = 7, b = 0.1', () => {
+  const variance = a ** 2 / 8 + (b * Math.PI ** 4) / 5 + (b ** 2 * Math.PI ** 8) / 18 + 1 / 2;
+
+  test('has these shares in closed form', () => {
+    expectPublished((0.5 * (1 + (b * Math.PI ** 4) / 5) ** 2) / variance, '0.3139');
+    expectPublished(a ** 2 / 8 / variance, '0.4424');
+  });
+
+  test.each([
+    [1024, 0.02],
+    [4096, 0.006],
+    [16384, 0.003],
+  ])('and from %i evenly spread draws, to %f', (count, within) => {
+    const { columns, result } = ishigami(count, 11);
+    const shares = firstOrderIndices(columns, result);
+    [0.3139, 0.4424, 0, 0].forEach((share, d) => {
+      expect(Math.abs((shares[d] as number) - share), `x${d + 1}`).toBeLessThan(within);
+    });
+  });
+
+  test('its third input, which acts through the first alone, is not told by ranks either', () => {
+    const { columns, result } = ishigami(4096, 11);
+    expect(Math.abs(rankCorrelation(columns[2], result))).toBeLessThan(0.01);
+    expect(rankCorrelation(columns[0], result)).toBeGreaterThan(0.4);
+  });
+});
+
+// The example of many introductions: hours before a screen against a test of ten persons; 1 − 6 · 194/990.
+describe('Spearman’s rank correlation', () => {
+  test('of ten persons is −0.1758', () => {
+    const score = [106, 86, 100, 101, 99, 103, 97, 113, 112, 110];
+    const hours = [7, 0, 27, 50, 28, 29, 20, 12, 6, 17];
+    expectPublished(rankCorrelation(score, hours), '-0.1758');
+  });
+});
