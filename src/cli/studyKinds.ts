@@ -3,6 +3,7 @@ import type { UnitSystem } from '../model/say.ts';
 import type { StudyReport } from '../report/studyReport.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 
 type Options = Readonly<Record<string, string>>;
 
@@ -30,7 +31,7 @@ function kind<N extends JobName>(
   }: {
     readonly says: string;
     readonly options: Options;
-    readonly ask: (design: Design, options: Options) => QuestionOf<N> | string;
+    readonly ask: (design: Design, options: Options, system: UnitSystem) => QuestionOf<N> | string;
     readonly report: (question: QuestionOf<N>, result: ResultOf<N>, system: UnitSystem) => StudyReport;
   },
 ): StudyKind {
@@ -38,11 +39,14 @@ function kind<N extends JobName>(
     says,
     options,
     run: async (pool, design, given, system) => {
-      const question = ask(design, given);
+      const question = ask(design, given, system);
       if (typeof question === 'string') return question;
       return report(question, await pool.run(name, question).result, system);
     },
   };
 }
 
-export const studyKinds: Readonly<Record<string, StudyKind>> = {};
+export const studyKinds: Readonly<Record<string, StudyKind>> = {
+  gaps: kind('gaps', gapLineStudy),
+  'gap-map': kind('gapMap', gapMapStudy),
+};

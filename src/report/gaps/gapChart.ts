@@ -74,7 +74,9 @@ export function gapChart(question: GapQuestion, line: GapLine, system: UnitSyste
   const none = line.none.ok ? line.none.outputs.film_K : null;
   const scale = heights(design, line, none);
   return {
-    caption: 'Hottest film',
+    caption: scale.isAbove
+      ? `Hottest film (its limit, ${temperature(scale.limit_K, system)}, lies above)`
+      : 'Hottest film',
     xLabel: fieldAt(gapPath(gap)).label.toLowerCase(),
     xUnit: unitOf('length', system),
     yUnit: unitOf('temperature', system),

@@ -50,7 +50,7 @@ export interface GapMapPicture {
 }
 
 const captions: Readonly<Record<MapShade, string>> = {
-  filmMargin_K: 'From the hottest film to its limit',
+  filmMargin_K: 'Film margin',
   loadFactor: 'Load up to',
 };
 const dimensionsOf: Readonly<Record<MapShade, Dimension>> = {
@@ -117,15 +117,16 @@ function gridOf(
 
 /** Only what is to be seen on this map. */
 function keyOf({ nodes, failLines, littleLines }: GapMap): string[] {
-  const known = nodes.flat().filter((node) => node.ok);
-  const states = new Set(known.map(({ reserve }) => stateOfReserve(reserve)));
-  if (states.size === 1)
-    return [`Everywhere on this map the box ${verdictWords[[...states][0] ?? 'holds']}.`];
+  const all = nodes.flat();
+  const states = new Set(all.flatMap((node) => (node.ok ? stateOfReserve(node.reserve) : [])));
+  const [only = 'holds'] = states;
   const rest = states.has('holds') ? 'holds' : 'little';
   return [
+    ...(states.size < 2 ? [`Everywhere on this map the box ${verdictWords[only]}.`] : []),
     ...(failLines.length > 0 ? ['Hatched, beyond the heavy line, the box does not hold.'] : []),
     ...(littleLines.length > 0 ? ['From the dashed line on it has little to spare.'] : []),
-    `Elsewhere it ${verdictWords[rest]}.`,
+    ...(states.size > 1 ? [`Elsewhere it ${verdictWords[rest]}.`] : []),
+    ...(all.some((node) => !node.ok) ? ['What is left blank cannot be built, or has no answer.'] : []),
   ];
 }
 

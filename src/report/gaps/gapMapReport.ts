@@ -7,7 +7,8 @@ import type { GapState } from '../../studies/gaps/verdictChanges.ts';
 import type { Said } from '../amount.ts';
 import { table } from '../makeTable.ts';
 import { saidQuantity, saidTemperature } from '../said.ts';
-import type { TextTable, UnitSystem } from '../types.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { UnitSystem } from '../types.ts';
 import { type GapMapPicture, gapMapPicture } from './gapMapPicture.ts';
 import { gapMapSentence } from './gapMapSentence.ts';
 import { gapSize, stateWord } from './gapWords.ts';
@@ -27,15 +28,12 @@ export interface GapCell {
 }
 
 /** What two gaps of the baffle do to a box. */
-export interface GapMapReport {
-  readonly sentence: string;
-  readonly remarks: readonly string[];
+export interface GapMapReport extends StudyReport {
   /** "Side clearance", "Slot width". */
   readonly xLabel: string;
   readonly yLabel: string;
   readonly heads: readonly string[];
   readonly rows: readonly { readonly head: string; readonly cells: readonly GapCell[] }[];
-  readonly tables: readonly TextTable[];
   /** By film and by load; empty where too few pairs have an answer. */
   readonly pictures: readonly GapMapPicture[];
 }

@@ -79,8 +79,8 @@ function alongWords(line: readonly GapNode[], { xs }: GapMap, best: GapState, sy
     return here_m + (from / (from - to)) * (there_m - here_m);
   };
   const [least_m, most_m] = [edge(first, first - 1), edge(last, last + 1)];
-  const least = least_m === null ? null : boundSize(least_m, 'up', system, 2);
-  const most = most_m === null ? null : boundSize(most_m, 'down', system, 2);
+  const least = least_m === null ? null : boundSize(least_m, 'up', system, true);
+  const most = most_m === null ? null : boundSize(most_m, 'down', system, true);
   if (least === null) return most === null ? 'any value' : `up to ${most}`;
   return most === null ? `${least} or more` : `${least} to ${most}`;
 }

@@ -7,7 +7,7 @@ import type { UnitSystem } from '../types.ts';
 import { limitLabels, verdictWords } from '../wording.ts';
 import { fixed, kelvins, temperature } from '../words.ts';
 import { bandWords } from './gapRows.ts';
-import { asGood_K } from './gapSentence.ts';
+import { asGood_K, isOpen } from './gapSentence.ts';
 import { boundSize, gapSize, stepsOf } from './gapWords.ts';
 
 /** What stands behind the sentence, one thought each. */
@@ -53,32 +53,28 @@ function slopeWords(slope_KPerM: number | null, system: UnitSystem): string {
   return `, and ${words} more ${each_K > 0 ? 'costs' : 'gains'} ${size} there`;
 }
 
-/** Where to aim so that a cut that is off still lies among the good gaps. */
+/** Where to aim so that a cut that misses still lies among the good gaps. */
 function aimRemark(
   { cut_m }: GapQuestion,
   { from_m, to_m, below, above }: GoodGaps,
   system: UnitSystem,
 ): string[] {
-  const isOpen = {
-    below: below === 'room' || below === 'curve',
-    above: above === 'room' || above === 'curve',
-  };
-  if (cut_m === 0 || (isOpen.below && isOpen.above)) return [];
-  const least_m = isOpen.below ? from_m : from_m + cut_m;
-  const most_m = isOpen.above ? to_m : to_m - cut_m;
+  if (cut_m === 0 || (isOpen(below) && isOpen(above))) return [];
+  const least_m = isOpen(below) ? from_m : from_m + cut_m;
+  const most_m = isOpen(above) ? to_m : to_m - cut_m;
   const off = `A cut may miss by ${gapSize(cut_m, system)}`;
   if (most_m < least_m) return [`${off}, and that is more than the good gaps allow.`];
-  const least = boundSize(least_m, 'up', system, 2);
-  const most = boundSize(most_m, 'down', system, 2);
-  const aim = isOpen.below ? `${most} at most` : isOpen.above ? `${least} at least` : `${least} to ${most}`;
-  return [`${off}: aim at ${aim}.`];
+  const least = boundSize(least_m, 'up', system, !isOpen(below));
+  const most = boundSize(most_m, 'down', system, !isOpen(above));
+  if (below === 'room') return [`${off}: aim at ${most} at most.`];
+  return [`${off}: aim at ${above === 'room' ? `${least} at least` : `${least} to ${most}`}.`];
 }
 
 function kneeRemark({ knee }: GapLine, system: UnitSystem): string[] {
   if (knee === null) return [];
   const [before, after] = knee.kind === 'levelsOff' ? ['fast', 'slowly'] : ['slowly', 'fast'];
   return [
-    `The curve has its knee at ${gapSize(knee.x, system)}: up to there the film changes ${before}, beyond it ${after}. It is the point farthest from the chord (Satopää et al. 2011); over another range it is another.`,
+    `The curve has its knee at ${gapSize(knee.x, system, 2)}: up to there the film changes ${before}, beyond it ${after}. It is the point farthest from the chord (Satopää et al. 2011); over another range it is another.`,
   ];
 }
 

@@ -2,7 +2,8 @@ import { fieldAt } from '../../model/fields.ts';
 import { gapPath } from '../../studies/gaps/gap.ts';
 import type { GapLine, GapQuestion } from '../../studies/gaps/gapLine.ts';
 import type { LineChart } from '../lineChart.ts';
-import type { TextTable, UnitSystem } from '../types.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { UnitSystem } from '../types.ts';
 import { type GapChart, gapChart } from './gapChart.ts';
 import { gapFigures } from './gapFigures.ts';
 import { gapRemarks } from './gapRemarks.ts';
@@ -11,14 +12,10 @@ import { gapSentence } from './gapSentence.ts';
 import { gapSize } from './gapWords.ts';
 
 /** What one gap of the baffle does to a box. */
-export interface GapReport {
-  readonly sentence: string;
-  readonly remarks: readonly string[];
+export interface GapReport extends StudyReport {
   /** "Side clearance". */
   readonly label: string;
   readonly rows: readonly GapRow[];
-  /** The rows, for file, terminal and print. */
-  readonly tables: readonly TextTable[];
   /** `null` where no value has an answer. */
   readonly chart: GapChart | null;
   readonly figures: readonly LineChart[];

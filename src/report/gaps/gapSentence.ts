@@ -50,18 +50,18 @@ function lead({ gap }: GapQuestion, good: GoodGaps, present_m: number | null, sy
     : present_m === null
       ? ''
       : `, not ${gapSize(present_m, system)} as now`;
-  return `${verbs[gap]} the ${name} ${rangeWords(good, system)}${now}: ${boxDoes(span.state)} and the film stays within ${kelvins(asGood_K, system)} of the coolest, ${cool} at ${gapSize(coolest.at_m, system)}.`;
+  return `${verbs[gap]} the ${name} ${rangeWords(good, system)}${now}: ${boxDoes(span.state)} and the film stays within ${kelvins(asGood_K, system)} of the coolest, ${cool} at ${gapSize(coolest.at_m, system, 2)}.`;
 }
 
 /** Nothing happens there: the values end. */
-function isOpen(end: RangeEnd): boolean {
+export function isOpen(end: RangeEnd): boolean {
   return end === 'curve' || end === 'room';
 }
 
 /** "0.8 mm or less", "3 mm or more", "between 0.4 mm and 2 mm". */
 function rangeWords({ from_m, to_m, below, above }: GoodGaps, system: UnitSystem): string {
-  const least = boundSize(from_m, 'up', system, below === 'film' ? 2 : undefined);
-  const most = boundSize(to_m, 'down', system, above === 'film' ? 2 : undefined);
+  const least = boundSize(from_m, 'up', system, below === 'film');
+  const most = boundSize(to_m, 'down', system, above === 'film');
   if (below === 'room') return `${most} or less`;
   return above === 'room' ? `${least} or more` : `between ${least} and ${most}`;
 }
@@ -99,9 +99,10 @@ function costBeyond({ points }: GapLine, from_m: number, way: 1 | -1, system: Un
   const [near, far] = way > 0 ? [curve[0], curve.at(-1)] : [curve.at(-1), curve[0]];
   if (!near || !far || near === far) return '';
   const perMetre_K = (far.film_K - near.film_K) / Math.abs(far.at_m - near.at_m);
-  const steps = stepsOf(system);
-  const step = steps.find(({ step_m }) => perMetre_K * step_m >= 0.2) ?? steps.at(-1);
-  if (!step || perMetre_K * step.step_m < 0.05) return '';
+  const [fine, coarse] = stepsOf(system);
+  const isSteep = perMetre_K * fine.step_m >= 0.2;
+  const step = isSteep || Math.abs(far.at_m - near.at_m) < coarse.step_m ? fine : coarse;
+  if (perMetre_K * step.step_m < 0.05) return '';
   return `each ${step.words} ${way > 0 ? 'more' : 'less'} costs about ${kelvins(perMetre_K * step.step_m, system, 1)}`;
 }
 
@@ -116,7 +117,7 @@ function hopeless(question: GapQuestion, line: GapLine, system: UnitSystem): str
     const why = failed && !failed.ok ? ` ${whyNot(question.design, failed, system)}` : '';
     return `No ${name} from ${all} comes to an answer.${why}`;
   }
-  return `No ${name} from ${all} makes this box hold: even the coolest, ${gapSize(coolest.at_m, system)} with the film at ${temperature(coolest.film_K, system)}, is too much for it (${limitLabels[at.limit].toLowerCase()}).`;
+  return `No ${name} from ${all} makes this box hold: even the coolest, ${gapSize(coolest.at_m, system, 2)} with the film at ${temperature(coolest.film_K, system)}, is too much for it (${limitLabels[at.limit].toLowerCase()}).`;
 }
 
 /** Less than this is nothing worth a baffle. */

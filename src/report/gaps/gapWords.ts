@@ -13,27 +13,24 @@ export const gapNames: Readonly<Record<GapKey, string>> = {
   standOff_m: 'stand-off',
 };
 
-/** The shortest that still tells gaps apart, for the axes of charts. */
-export function gapSize(at_m: number, system: UnitSystem): string {
-  return quantity(at_m, 'length', system, 3);
+/** A gap with the digits that tell gaps apart; fewer for what is read off a curve. */
+export function gapSize(at_m: number, system: UnitSystem, digits = 3): string {
+  return quantity(at_m, 'length', system, digits);
 }
 
 /** What a maker sets on a rule: hundredths of a millimetre, thousandths of an inch. */
 const leastSaid_m: Readonly<Record<UnitSystem, number>> = { metric: 1e-5, inch: 2.54e-5 };
 
-/** A bound, rounded so that what is said is never beyond it. @param digits significant, where fewer do */
-export function boundSize(
-  at_m: number,
-  round: 'down' | 'up',
-  system: UnitSystem,
-  digits = Number.POSITIVE_INFINITY,
-): string {
+/**
+ * A bound, rounded so that what is said is never beyond it.
+ * @param isSoft nothing happens right there, so that tenths do for small gaps and whole ones for wide ones
+ */
+export function boundSize(at_m: number, round: 'down' | 'up', system: UnitSystem, isSoft = false): string {
   const least_m = leastSaid_m[system];
-  const decade_m = 10 ** (Math.floor(Math.log10(Math.max(at_m, least_m) / least_m)) + 1 - digits) * least_m;
-  const step_m = Math.max(least_m, decade_m);
-  const steps = at_m / step_m;
+  const coarser = !isSoft || at_m < 20 * least_m ? 1 : at_m < 1000 * least_m ? 10 : 100;
+  const steps = at_m / (least_m * coarser);
   const whole = round === 'down' ? Math.floor(steps + 1e-6) : Math.ceil(steps - 1e-6);
-  return quantity(Math.max(0, whole) * step_m, 'length', system, 4);
+  return quantity(Math.max(0, whole) * least_m * coarser, 'length', system, 4);
 }
 
 /** "the box holds with little to spare", "the box has no answer". */

@@ -88,3 +88,10 @@ export function usualSteps(design: Design, gap: GapKey, unit_m = 0.001): Steps {
   );
   return { from_m: Math.min(from_m, to_m), to_m, step_m: Number(step_m.toPrecision(12)) };
 }
+
+/** Every step of a range, its end included. */
+export function stepValues_m({ from_m, to_m, step_m }: Steps): number[] {
+  const count = Math.floor((to_m - from_m) / step_m + 1e-9) + 1;
+  const even = Array.from({ length: count }, (_, i) => Number((from_m + i * step_m).toPrecision(12)));
+  return to_m - (even.at(-1) ?? to_m) > 1e-9 ? [...even, to_m] : even;
+}

@@ -123,8 +123,8 @@ function slope_KPerM(design: Design, gap: GapKey, at_m: number, room: Room): num
 function beyond(question: GapQuestion, room: Room): Pick<GapEnds, 'looked_m' | 'changes'> {
   const rows_m = rowValues_m(question);
   const [first_m = 0, last_m = first_m] = [rows_m[0], rows_m.at(-1)];
-  const least_m = Math.min(first_m, Math.max(room.least_m, first_m / farther));
-  const most_m = Math.max(last_m, Math.min(room.most_m, last_m * farther));
+  const least_m = Math.max(room.least_m, first_m / farther);
+  const most_m = Math.min(room.most_m, last_m * farther);
   const attempt = trialOf(question);
   const chain = (from_m: number, to_m: number) =>
     Array.from({ length: beyondSteps + 1 }, (_, i) => from_m + ((to_m - from_m) * i) / beyondSteps).map(

@@ -12,7 +12,7 @@ import {
 } from 'recharts';
 import type { GapChart as Chart } from '../../report/gaps/gapChart.ts';
 import { axis, below, frame, grid, levelLabel, tooltip, upright } from './axes.ts';
-import { gapRows, isWorse, spanLabel } from './gapRows.ts';
+import { besideLabel, gapRows, isWorse, presentLabel, spanLabel } from './gapRows.ts';
 import { MarkLabel } from './MarkLabel.tsx';
 import { palette } from './palette.ts';
 import { shortNumber, tickText } from './rows.ts';
@@ -21,9 +21,9 @@ const hatch = 'gap-hatch';
 
 /** Hottest film over one gap: what a cut that misses may come to as a band, and the gaps where the box does not hold hatched. */
 export default function GapChart({ chart }: { readonly chart: Chart }) {
-  const { points, xTicks, yTicks, xUnit, yUnit, none, limit, present, knee } = chart;
-  const low = points[0]?.x ?? 0;
-  const high = points.at(-1)?.x ?? 1;
+  const { xTicks, yTicks, xUnit, yUnit, none, limit, present, knee } = chart;
+  const low = xTicks[0] ?? 0;
+  const high = xTicks.at(-1) ?? 1;
   const middle = (low + high) / 2;
   return (
     <ComposedChart
@@ -42,7 +42,7 @@ export default function GapChart({ chart }: { readonly chart: Chart }) {
         dataKey="x"
         type="number"
         domain={[low, high]}
-        ticks={xTicks.filter((tick) => tick >= low && tick <= high)}
+        ticks={[...xTicks]}
         {...axis}
         tickFormatter={tickText}
         label={below(`${chart.xLabel}, ${xUnit}`)}
@@ -78,7 +78,7 @@ export default function GapChart({ chart }: { readonly chart: Chart }) {
           y={none.y}
           stroke={palette.soft}
           strokeDasharray="8 4"
-          label={levelLabel(none.label, 'insideTopLeft')}
+          label={besideLabel(none.label, present !== null && present.x < middle)}
         />
       )}
       {!limit.isAbove && (
@@ -89,7 +89,14 @@ export default function GapChart({ chart }: { readonly chart: Chart }) {
           label={levelLabel(limit.label, 'insideBottomLeft')}
         />
       )}
-      {present && <ReferenceLine x={present.x} stroke={palette.ink} strokeDasharray="2 3" />}
+      {present && (
+        <ReferenceLine
+          x={present.x}
+          stroke={palette.ink}
+          strokeDasharray="2 3"
+          label={presentLabel(present.label, present.x > middle)}
+        />
+      )}
       <Line
         name="hottest film"
         dataKey="film"
@@ -121,14 +128,7 @@ export default function GapChart({ chart }: { readonly chart: Chart }) {
         />
       )}
       {present && (
-        <ReferenceDot
-          x={present.x}
-          y={present.y}
-          r={5}
-          fill={palette.ink}
-          stroke={palette.paper}
-          label={<MarkLabel lines={[present.label]} used leftwards={present.x > middle} />}
-        />
+        <ReferenceDot x={present.x} y={present.y} r={5} fill={palette.ink} stroke={palette.paper} />
       )}
     </ComposedChart>
   );

@@ -3,7 +3,7 @@ import type { GapMapPicture } from '../../report/gaps/gapMapPicture.ts';
 import { useWidth } from '../drawing/useWidth.ts';
 import { depthStyle } from './depthStyle.ts';
 import styles from './GapMapChart.module.css';
-import { mapGeometry, namePlace, pathOf } from './gapMapGeometry.ts';
+import { mapGeometry, pathOf, placedNames } from './gapMapGeometry.ts';
 import { tickText } from './rows.ts';
 
 const hatch = 'gap-map-hatch';
@@ -42,18 +42,11 @@ export default function GapMapChart({ picture }: { readonly picture: GapMapPictu
         <path d={pathOf(picture.littleLines, geometry, false)} className={styles.little} />
         <path d={pathOf(picture.failLines, geometry, false)} className={styles.fails} />
         <Axes picture={picture} geometry={geometry} />
-        {picture.isolines.flatMap(({ label, lines }) =>
-          lines.map((line) => {
-            const at = namePlace(line, geometry);
-            return (
-              at && (
-                <text key={`${label} ${at.x} ${at.y}`} x={at.x} y={at.y} dy="0.35em" className={styles.name}>
-                  {label}
-                </text>
-              )
-            );
-          }),
-        )}
+        {placedNames(picture, geometry).map(({ label, x: left, y: top }) => (
+          <text key={`${label} ${left} ${top}`} x={left} y={top} dy="0.35em" className={styles.name}>
+            {label}
+          </text>
+        ))}
         {picture.present && (
           <>
             <circle cx={x(picture.present.x)} cy={y(picture.present.y)} r={5} className={styles.present} />
@@ -70,6 +63,11 @@ export default function GapMapChart({ picture }: { readonly picture: GapMapPictu
           </>
         )}
       </svg>
+      <ul className={styles.key}>
+        {picture.key.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
     </div>
   );
 }

@@ -55,11 +55,29 @@ export function pathOf(
     .join('');
 }
 
-/** Shorter lines than this have no room for a name. */
+/** Shorter lines than this have no room for a name, and names nearer than that would cover one another. */
 const leastLine = 60;
+const leastApart = { x: 30, y: 16 };
 
-/** Where the name of a line stands: in its middle; `null` where it is too short for one. */
-export function namePlace(line: readonly Point[], geometry: MapGeometry): Point | null {
+interface PlacedName extends Point {
+  readonly label: string;
+}
+
+/** The names of the lines that have room for one, each in the middle of its line. */
+export function placedNames({ isolines }: GapMapPicture, geometry: MapGeometry): PlacedName[] {
+  const placed: PlacedName[] = [];
+  for (const { label, lines } of isolines) {
+    for (const line of lines) {
+      const at = middleOf(line, geometry);
+      const isFree = ({ x, y }: Point) =>
+        placed.every((other) => Math.abs(other.x - x) > leastApart.x || Math.abs(other.y - y) > leastApart.y);
+      if (at && isFree(at)) placed.push({ label, ...at });
+    }
+  }
+  return placed;
+}
+
+function middleOf(line: readonly Point[], geometry: MapGeometry): Point | null {
   const at = line.map(({ x, y }) => ({ x: geometry.x(x), y: geometry.y(y) }));
   const lengths = at.map((point, i) => {
     const before = at[i - 1] ?? point;

@@ -1,5 +1,6 @@
 import type { GapChart } from '../../report/gaps/gapChart.ts';
 import { levelLabel } from './axes.ts';
+import { palette } from './palette.ts';
 
 export interface GapRow {
   readonly x: number;
@@ -27,4 +28,22 @@ export function spanLabel(word: string, hasRoom: boolean) {
   return hasRoom
     ? { label: { ...levelLabel(word, 'insideBottomLeft'), position: 'insideTop' as const } }
     : {};
+}
+
+/** Beside the upper end of an upright line. */
+export function presentLabel(value: string, leftwards: boolean) {
+  const position = leftwards ? ('insideTopRight' as const) : ('insideTopLeft' as const);
+  return {
+    ...levelLabel(value, 'insideTopLeft'),
+    fill: palette.ink,
+    fontSize: 13,
+    fontWeight: 650,
+    position,
+  };
+}
+
+/** The name of a level, at the end of it that is free. */
+export function besideLabel(value: string, rightwards: boolean) {
+  const position = rightwards ? ('insideTopRight' as const) : ('insideTopLeft' as const);
+  return { ...levelLabel(value, 'insideTopLeft'), position };
 }

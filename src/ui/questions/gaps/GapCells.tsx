@@ -31,7 +31,9 @@ export function GapCells({ report, onTake }: Props) {
           <tbody>
             {rows.map(({ head, cells }) => (
               <tr key={head}>
-                <th scope="row">{head}</th>
+                <th scope="row" className={styles.head}>
+                  {head}
+                </th>
                 {cells.map((cell) => (
                   <td
                     key={cell.key}
@@ -41,11 +43,12 @@ export function GapCells({ report, onTake }: Props) {
                   >
                     <button
                       type="button"
+                      className={`${styles.take} ${styles.pair}`}
                       disabled={cell.state === null}
                       aria-label={`${xLabel} and ${yLabel.toLowerCase()}, ${cell.label}: ${cell.film.text}, ${cell.stateWord}`}
                       onClick={() => onTake(cell)}
                     >
-                      {cell.film.text}
+                      <b>{cell.film.text}</b>
                       <small className={styles.state}>{cell.stateWord}</small>
                     </button>
                   </td>

@@ -83,6 +83,7 @@ export function GapForm({ form, asked, onForm }: Props) {
         >
           <TextBox
             id="gap-cut"
+            className={styles.short}
             aria-describedby={noteIdOf('gap-cut')}
             value={asked.cut.text}
             unit={asked.cut.unit}

@@ -24,9 +24,11 @@ export function GapLineAnswer({ report, onTake }: Props) {
     <>
       {chart && tables[0] && figure && (
         <div className={columns.columns}>
-          <ChartFrame caption={chart.caption} table={tables[0]}>
-            <GapChart chart={chart} />
-          </ChartFrame>
+          <div className={styles.film}>
+            <ChartFrame caption={chart.caption} table={tables[0]}>
+              <GapChart chart={chart} />
+            </ChartFrame>
+          </div>
           <div className={styles.other}>
             <div className={styles.choice}>
               <Select

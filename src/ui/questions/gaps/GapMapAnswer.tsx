@@ -27,7 +27,10 @@ export function GapMapAnswer({ report, onTake }: Props) {
               <Select
                 aria-label="Tinted by"
                 value={picture.shade}
-                options={pictures.map(({ shade, caption }) => ({ value: shade, label: caption }))}
+                options={pictures.map(({ shade, caption, shadeUnit }) => ({
+                  value: shade,
+                  label: `${caption}, ${shadeUnit}`,
+                }))}
                 onChoose={setChosen}
               />
             </div>
@@ -36,7 +39,7 @@ export function GapMapAnswer({ report, onTake }: Props) {
             </ChartFrame>
           </div>
           <div>
-            <Remarks remarks={[...picture.key, ...remarks]} />
+            <Remarks remarks={remarks} />
           </div>
         </div>
       )}

@@ -33,8 +33,13 @@ export function GapRows({ report, onTake }: Props) {
             {rows.map((row, r) => (
               <tr key={row.key} data-state={row.state ?? 'none'} aria-current={row.isPresent || undefined}>
                 <th scope="row">
-                  <button type="button" disabled={row.state === null} onClick={() => onTake(row)}>
-                    {row.label}
+                  <button
+                    type="button"
+                    className={styles.take}
+                    disabled={row.state === null}
+                    onClick={() => onTake(row)}
+                  >
+                    <b>{row.label}</b>
                   </button>
                   {row.isPresent && <small> now</small>}
                 </th>
