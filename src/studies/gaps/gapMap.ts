@@ -9,7 +9,7 @@ import { judgedOf, type Outputs } from '../outputs.ts';
 import { pulseSwing } from '../ratedLoad.ts';
 import { type Trial, tryValues, withValues } from '../vary.ts';
 import { contourLines, type Point } from './contour.ts';
-import { type GapKey, gapValues, presentGap_m } from './gap.ts';
+import { type GapKey, gapRoom, gapValues, presentGap_m } from './gap.ts';
 import { type Reserve, reserveOf } from './reserve.ts';
 
 export interface GapAxis {
@@ -85,20 +85,26 @@ export const gapMapJob: Job<GapMapQuestion, GapMapPiece, GapMap> = {
   },
 };
 
-/** The values asked for, what the design has now, and even steps between them. */
+/** The values asked for, what the design has now, the last that can be built, and even steps between them. */
 export function gridLines(design: Design, { gap, values_m }: GapAxis): GridLine[] {
   const present_m = presentGap_m(design, gap);
-  const rows = [...values_m, ...(present_m === null ? [] : [present_m])]
-    .sort((a, b) => a - b)
-    .filter((at_m, i, all) => i === 0 || at_m - (all[i - 1] as number) > 1e-9);
-  const all_m = (rows.at(-1) ?? 0) - (rows[0] ?? 0);
-  return rows.flatMap((from_m, i) => {
-    const to_m = rows[i + 1] ?? from_m;
-    const count = all_m > 0 ? Math.max(1, Math.round((spaces * (to_m - from_m)) / all_m)) : 1;
-    return Array.from({ length: count }, (_, k) => ({
-      at_m: k === 0 ? from_m : from_m + ((to_m - from_m) * k) / count,
-      isRow: k === 0,
+  const rows = [...values_m, ...(present_m === null ? [] : [present_m])].sort((a, b) => a - b);
+  const [first_m, last_m] = [rows[0] ?? 0, rows.at(-1) ?? 0];
+  const edges = Object.values(gapRoom(design, gap)).filter((at_m) => at_m > first_m && at_m < last_m);
+  const knots = [
+    ...rows.map((at_m) => ({ at_m, isRow: true })),
+    ...edges.map((at_m) => ({ at_m, isRow: false })),
+  ]
+    .sort((a, b) => a.at_m - b.at_m || Number(b.isRow) - Number(a.isRow))
+    .filter(({ at_m }, i, all) => i === 0 || at_m - (all[i - 1] as GridLine).at_m > 1e-9);
+  return knots.flatMap((from, i) => {
+    const to_m = knots[i + 1]?.at_m ?? from.at_m;
+    const count = Math.max(1, Math.round((spaces * (to_m - from.at_m)) / Math.max(last_m - first_m, 1e-9)));
+    const between = Array.from({ length: count - 1 }, (_, k) => ({
+      at_m: from.at_m + ((to_m - from.at_m) * (k + 1)) / count,
+      isRow: false,
     }));
+    return [from, ...between];
   });
 }
 
