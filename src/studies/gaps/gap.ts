@@ -73,20 +73,30 @@ export interface Steps {
  */
 export function usualSteps(design: Design, gap: GapKey, unit_m = 0.001): Steps {
   const room = gapRoom(design, gap);
+  const [least_m, most_m] = [short(room.least_m, Math.ceil, unit_m), short(room.most_m, Math.floor, unit_m)];
   const here_m = design.baffle[gap];
   const usual_m = bounds(gap).usual?.[1] ?? here_m;
   const isOpening = room.least_m > 0;
   const low_m = isOpening ? here_m / 5 : 0;
-  const high_m = Math.min(room.most_m, isOpening ? 2 * here_m : Math.max(5 * here_m, 0.5 * usual_m));
+  const high_m = Math.min(most_m, isOpening ? 2 * here_m : Math.max(5 * here_m, 0.5 * usual_m));
   const step_m = niceStep(Math.max(high_m - low_m, 1e-6) / unit_m / 8) * unit_m;
   const whole = (value_m: number, round: (steps: number) => number) =>
     Number((round(value_m / step_m) * step_m).toPrecision(12));
-  const from_m = Math.max(room.least_m, whole(low_m, Math.floor), isOpening ? step_m : 0);
+  const from_m = Math.max(least_m, whole(low_m, Math.floor), isOpening ? step_m : 0);
   const to_m = Math.min(
-    room.most_m,
+    most_m,
     whole(high_m, (steps) => Math.ceil(steps - 1e-9)),
   );
   return { from_m: Math.min(from_m, to_m), to_m, step_m: Number(step_m.toPrecision(12)) };
+}
+
+/** With five digits in its unit, as somebody might type it, and inside what it bounds. */
+function short(value_m: number, round: (value: number) => number, unit_m: number): number {
+  if (value_m <= 0) return 0;
+  const digit_m = 10 ** (Math.floor(Math.log10(value_m / unit_m)) - 4) * unit_m;
+  const rounded_m = round(value_m / digit_m) * digit_m;
+  // A value that is short already stays as it is.
+  return Number((Math.abs(rounded_m - value_m) < 1e-9 * value_m ? value_m : rounded_m).toPrecision(12));
 }
 
 /** Every step of a range, its end included. */
