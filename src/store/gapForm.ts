@@ -71,6 +71,13 @@ export function usualRange(design: Design, gap: GapKey, system: UnitSystem): str
   return `${from} to ${to} ${unitSymbol('length', unit)} by ${step}`;
 }
 
+/** The same form with its ranges held fast: they no longer follow the design. */
+export function pinnedForm(form: GapForm, design: Design, system: UnitSystem): GapForm {
+  const gaps = form.against === null ? [form.gap] : [form.gap, form.against];
+  const ranges = gaps.map((gap) => [gap, usualRange(design, gap, system)]);
+  return { ...form, values: { ...Object.fromEntries(ranges), ...form.values } };
+}
+
 function readValues(form: GapForm, gap: GapKey, design: Design, system: UnitSystem, most: number) {
   const text = form.values[gap] ?? usualRange(design, gap, system);
   const read = readList(gapPath(gap), text, system, { most });

@@ -70,6 +70,7 @@ describe('the page', () => {
       'Will it hold?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
       'What has to be cut?',
       'How is it computed?',

@@ -15,6 +15,7 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
+import { onBench } from '../helpers/onBench.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
 
 /** What stands in the twin of a table, heads first. */
@@ -37,16 +38,19 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
   test('stand in order, each a region under its own heading, its sentence first', () => {
     render(
-      <>
-        <WillItHold report={report} onPlace={() => {}} />
-        <Questions report={report} />
-      </>,
+      onBench(
+        <>
+          <WillItHold report={report} onPlace={() => {}} />
+          <Questions report={report} />
+        </>,
+      ),
     );
     const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
     expect(headings).toEqual([
       'Will it hold?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
       'What has to be cut?',
       'How is it computed?',
@@ -80,7 +84,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('give every chart a table twin with all its rows', () => {
-    const { container } = render(<Questions report={report} />);
+    const { container } = render(onBench(<Questions report={report} />));
     const twins = [...container.querySelectorAll('details table')];
     const rows = (caption: string) =>
       twins
@@ -116,10 +120,12 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
   test('show of a bad day cell by cell what the report says', () => {
     const { container } = render(
-      <>
-        <WillItHoldMore report={report} />
-        <Questions report={report} />
-      </>,
+      onBench(
+        <>
+          <WillItHoldMore report={report} />
+          <Questions report={report} />
+        </>,
+      ),
     );
     const { derating } = report;
     if (!derating) throw new Error('the example has no answer');
@@ -142,7 +148,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
-    const { container } = render(<Questions report={report} />);
+    const { container } = render(onBench(<Questions report={report} />));
     const text = container.textContent ?? '';
     for (const method of report.methods)
       for (const part of [method.title, method.equation, method.source, method.range, method.scatter])
@@ -156,17 +162,20 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
   const { container } = render(
-    <>
-      <WillItHold report={report} onPlace={() => {}} />
-      <Questions report={report} />
-    </>,
+    onBench(
+      <>
+        <WillItHold report={report} onPlace={() => {}} />
+        <Questions report={report} />
+      </>,
+    ),
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(6);
+  expect(sections).toHaveLength(7);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-if-the-fan-stops': report.fanStop.sentence,
       'what-has-to-be-cut': report.cut.sentence,
+      'which-gap': '',
       'how-is-it-computed': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);

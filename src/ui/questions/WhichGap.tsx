@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
 import { gapMapReport } from '../../report/gaps/gapMapReport.ts';
 import { gapReport } from '../../report/gaps/gapReport.ts';
-import { askedGaps, type GapForm as Form, firstGapForm, gapLabel } from '../../store/gapForm.ts';
-import type { GapValues } from '../../studies/gaps/gap.ts';
+import { askedGaps, firstGapForm } from '../../store/gapForm.ts';
 import type { JobName } from '../../workers/studies/jobs.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { type StudyView, useStudy } from '../studies/useStudy.ts';
@@ -36,12 +35,7 @@ export function WhichGap() {
     () => mapAnswer && gapMapReport(mapAnswer.question, mapAnswer.result, system),
     [mapAnswer, system],
   );
-  const take = useTakeGap();
-  const takeFor = (name: string) => (values: GapValues, label: string) => {
-    // The range stays as it is, or the row just chosen might no longer be in it.
-    setForm((before) => pinned(before, asked));
-    take(values, `${name} ${label}`);
-  };
+  const take = useTakeGap(setForm);
   const shown = isMap ? map : line;
   const report = isMap ? mapReport : lineReport;
   return (
@@ -50,29 +44,11 @@ export function WhichGap() {
       <StudyProgress study={shown} />
       <div className={styles.answer} data-fresh={shown.fresh}>
         {isMap
-          ? mapReport && (
-              <GapMapAnswer
-                report={mapReport}
-                onTake={({ values, label }) =>
-                  takeFor(`${mapReport.xLabel} and ${mapReport.yLabel.toLowerCase()}`)(values, label)
-                }
-              />
-            )
-          : lineReport && (
-              <GapLineAnswer
-                report={lineReport}
-                onTake={({ values, label }) => takeFor(gapLabel(form.gap))(values, label)}
-              />
-            )}
+          ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
+          : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
       </div>
     </QuestionSection>
   );
-}
-
-function pinned(form: Form, { values, against }: ReturnType<typeof askedGaps>): Form {
-  const texts = { ...form.values, [form.gap]: values.text };
-  if (form.against !== null && against !== null) texts[form.against] = against.text;
-  return { ...form, values: texts };
 }
 
 function waiting({ fault }: StudyView<JobName>): string {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../src/model/examples/examples.ts';
-import { askedGaps, firstGapForm, usualRange } from '../../../src/store/gapForm.ts';
+import { askedGaps, firstGapForm, pinnedForm, usualRange } from '../../../src/store/gapForm.ts';
 
 const design = exampleById('eightResistors');
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u202f', ' ');
@@ -53,5 +53,17 @@ describe('the form of the gaps', () => {
     const wrong = askedGaps({ ...form, values: { slotWidth_m: '10 to 20 by 0.1' } }, design, 'metric');
     expect(wrong.against?.problem).toContain('at most 20 fit');
     expect(wrong.map).toBe(null);
+  });
+
+  test('holds its ranges fast once a row was taken, what was typed before all', () => {
+    const form = { ...firstGapForm, against: 'slotWidth_m' as const, values: { slotWidth_m: '10, 20' } };
+    const pinned = pinnedForm(form, design, 'metric');
+    expect(pinned.values).toEqual({ sideClearance_m: '0 to 4 mm by 0.5', slotWidth_m: '10, 20' });
+    const wider = { ...design, baffle: { ...design.baffle, sideClearance_m: 0.003 } };
+    expect(askedGaps(pinned, wider, 'metric').values.text).toBe('0 to 4 mm by 0.5');
+    expect(askedGaps(form, wider, 'metric').values.text).not.toBe('0 to 4 mm by 0.5');
+    expect(pinnedForm(firstGapForm, design, 'metric').values).toEqual({
+      sideClearance_m: '0 to 4 mm by 0.5',
+    });
   });
 });

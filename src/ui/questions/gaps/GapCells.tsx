@@ -1,21 +1,23 @@
-import type { GapCell, GapMapReport } from '../../../report/gaps/gapMapReport.ts';
+import type { GapMapReport } from '../../../report/gaps/gapMapReport.ts';
 import { SaveRow } from '../../takeOut/SaveRow.tsx';
 import { reachWhileScrolling } from '../DataTable.tsx';
 import styles from './GapRows.module.css';
+import type { TakeGap } from './useTakeGap.ts';
 
 interface Props {
   readonly report: GapMapReport;
-  readonly onTake: (cell: GapCell) => void;
+  readonly onTake: TakeGap;
 }
 
 /** The map as a table: film and verdict of every pair; a press puts the pair into the design. */
 export function GapCells({ report, onTake }: Props) {
   const { heads, rows, tables, xLabel, yLabel } = report;
+  const names = `${xLabel} and ${yLabel.toLowerCase()}`;
   const [table] = tables;
   if (table === undefined) return null;
   return (
-    <figure className={styles.figure}>
-      <figcaption>Every pair: choose one to put it into the design</figcaption>
+    <div className={styles.rows}>
+      <h3>Every pair: choose one to put it into the design</h3>
       <section className={styles.scroll} aria-label={table.caption} ref={reachWhileScrolling}>
         <table className={styles.table}>
           <thead>
@@ -45,8 +47,8 @@ export function GapCells({ report, onTake }: Props) {
                       type="button"
                       className={`${styles.take} ${styles.pair}`}
                       disabled={cell.state === null}
-                      aria-label={`${xLabel} and ${yLabel.toLowerCase()}, ${cell.label}: ${cell.film.text}, ${cell.stateWord}`}
-                      onClick={() => onTake(cell)}
+                      aria-label={`${names}, ${cell.label}: ${cell.film.text}, ${cell.stateWord}`}
+                      onClick={() => onTake(cell.values, `${names}, ${cell.label}`)}
                     >
                       <b>{cell.film.text}</b>
                       <small className={styles.state}>{cell.stateWord}</small>
@@ -59,6 +61,6 @@ export function GapCells({ report, onTake }: Props) {
         </table>
       </section>
       <SaveRow id={table.id} caption={table.caption} table={table} />
-    </figure>
+    </div>
   );
 }

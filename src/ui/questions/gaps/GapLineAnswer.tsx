@@ -1,6 +1,5 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { GapReport } from '../../../report/gaps/gapReport.ts';
-import type { GapRow } from '../../../report/gaps/gapRows.ts';
 import { lineChartTable } from '../../../report/tables.ts';
 import { ChartFrame } from '../../charts/ChartFrame.tsx';
 import { GapChart, LinesChart } from '../../charts/lazy.ts';
@@ -8,15 +7,16 @@ import { Select } from '../../kit/Select.tsx';
 import columns from '../columns.module.css';
 import { GapRows } from './GapRows.tsx';
 import { Remarks } from './Remarks.tsx';
+import type { TakeGap } from './useTakeGap.ts';
 import styles from './WhichGap.module.css';
 
 interface Props {
   readonly report: GapReport;
-  readonly onTake: (row: GapRow) => void;
+  readonly onTake: TakeGap;
 }
 
-/** One gap: the film over it, another figure of the reader's choice beside it, and every value as a row. */
-export function GapLineAnswer({ report, onTake }: Props) {
+/** One gap: the film over it, another figure of the reader's choice beside it, and every value as a row. Nothing of it is drawn anew for a key. */
+export const GapLineAnswer = memo(function GapLineAnswer({ report, onTake }: Props) {
   const { chart, figures, tables, remarks } = report;
   const [chosen, setChosen] = useState(figures[0]?.id ?? '');
   const figure = figures.find(({ id }) => id === chosen) ?? figures[0];
@@ -48,4 +48,4 @@ export function GapLineAnswer({ report, onTake }: Props) {
       <GapRows report={report} onTake={onTake} />
     </>
   );
-}
+});

@@ -1,20 +1,21 @@
-import { useState } from 'react';
-import type { GapCell, GapMapReport } from '../../../report/gaps/gapMapReport.ts';
+import { memo, useState } from 'react';
+import type { GapMapReport } from '../../../report/gaps/gapMapReport.ts';
 import { ChartFrame } from '../../charts/ChartFrame.tsx';
 import { GapMapChart } from '../../charts/lazy.ts';
 import { Select } from '../../kit/Select.tsx';
 import { TableTwin } from '../TableTwin.tsx';
 import { GapCells } from './GapCells.tsx';
 import { Remarks } from './Remarks.tsx';
+import type { TakeGap } from './useTakeGap.ts';
 import styles from './WhichGap.module.css';
 
 interface Props {
   readonly report: GapMapReport;
-  readonly onTake: (cell: GapCell) => void;
+  readonly onTake: TakeGap;
 }
 
 /** Two gaps: a map of the film's margin or of the load, and every pair as a table. */
-export function GapMapAnswer({ report, onTake }: Props) {
+export const GapMapAnswer = memo(function GapMapAnswer({ report, onTake }: Props) {
   const { pictures, tables, remarks } = report;
   const [chosen, setChosen] = useState<string>('filmMargin_K');
   const picture = pictures.find(({ shade }) => shade === chosen) ?? pictures[0];
@@ -47,4 +48,4 @@ export function GapMapAnswer({ report, onTake }: Props) {
       {tables[1] && <TableTwin table={tables[1]} />}
     </>
   );
-}
+});

@@ -1,23 +1,23 @@
 import type { GapReport } from '../../../report/gaps/gapReport.ts';
-import type { GapRow } from '../../../report/gaps/gapRows.ts';
 import { SaveRow } from '../../takeOut/SaveRow.tsx';
 import { reachWhileScrolling } from '../DataTable.tsx';
 import styles from './GapRows.module.css';
+import type { TakeGap } from './useTakeGap.ts';
 
 interface Props {
   readonly report: GapReport;
-  readonly onTake: (row: GapRow) => void;
+  readonly onTake: TakeGap;
 }
 
 /** Every value as a row; its first cell puts it into the design. */
 export function GapRows({ report, onTake }: Props) {
-  const { rows, tables } = report;
+  const { label, rows, tables } = report;
   const [table] = tables;
   if (table === undefined) return null;
   const side = (i: number) => (table.columns[i]?.align === 'end' ? styles.number : undefined);
   return (
-    <figure className={styles.figure}>
-      <figcaption>Every value: choose one to put it into the design</figcaption>
+    <div className={styles.rows}>
+      <h3>Every value: choose one to put it into the design</h3>
       <section className={styles.scroll} aria-label={table.caption} ref={reachWhileScrolling}>
         <table className={styles.table}>
           <thead>
@@ -37,7 +37,7 @@ export function GapRows({ report, onTake }: Props) {
                     type="button"
                     className={styles.take}
                     disabled={row.state === null}
-                    onClick={() => onTake(row)}
+                    onClick={() => onTake(row.values, `${label} ${row.label}`)}
                   >
                     <b>{row.label}</b>
                   </button>
@@ -54,6 +54,6 @@ export function GapRows({ report, onTake }: Props) {
         </table>
       </section>
       <SaveRow id={table.id} caption={table.caption} table={table} />
-    </figure>
+    </div>
   );
 }
