@@ -7,6 +7,7 @@ import type { StudyReport } from '../report/studyReport.ts';
 import { mostCompared } from '../studies/compare/compare.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
 
 type Options = Readonly<Record<string, string>>;
@@ -81,6 +82,8 @@ const compare: StudyKind = {
 };
 
 export const studyKinds: Readonly<Record<string, StudyKind>> = {
+  gaps: kind('gaps', gapLineStudy),
+  'gap-map': kind('gapMap', gapMapStudy),
   changes,
   compare,
   size: kind('sizing', sizeStudy),

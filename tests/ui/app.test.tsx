@@ -71,6 +71,7 @@ describe('the page', () => {
       'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
       'What size do I need?',
       'Which of these designs?',

@@ -7,6 +7,7 @@ import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
+import { WhichGap } from './WhichGap.tsx';
 
 /** The questions below the bench, in reading order; *Will it hold?* stands beside the drawing by itself. */
 export function Questions({ report }: { readonly report: Report }) {
@@ -15,6 +16,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhatToChangeFirst />
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
+      <WhichGap />
       <WhatIfTheFanStops report={report} />
       <WhatSizeDoINeed />
       <Compare />
