@@ -81,6 +81,7 @@ describe('what size do I need', () => {
     const table = await screen.findByRole('region', { name: /^Best fins of every count/ }, slow);
     await waitFor(() => expect(screen.getByText(/^Best of \d+ sets/)).toBeInTheDocument(), slow);
     expect(within(table).getAllByRole('row').length).toBeGreaterThan(3);
+    expect(await takeable(/^Take the best: 6 fins/)).toBeInTheDocument();
     const take = await takeable(/^Take: 6 fins/, table);
     act(() => store.getState().setText('baffle.sideClearance_m', '1 mm'));
     expect(await screen.findByText(/of the design or the rules before/, {}, slow)).toBeInTheDocument();
