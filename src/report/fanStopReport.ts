@@ -7,6 +7,7 @@ import type { RatedLoad } from '../studies/ratedLoad.ts';
 import type { Said } from './amount.ts';
 import { duration, saidDuration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
+import { limitPlaces } from './limitPlaces.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
 import { amountOf, figure, saidTemperature, withAmounts } from './said.ts';
 import type {
@@ -126,19 +127,8 @@ function sentenceOf(study: FanStop, stopped: VerdictReport, system: UnitSystem):
 }
 
 function inWords(key: LimitKey): string {
-  return `the limit of ${limitPlaces[key] ?? limitLabels[key].toLowerCase()}`;
+  return `the limit of ${limitPlaces[key]}`;
 }
-
-const limitPlaces: Readonly<Partial<Record<LimitKey, string>>> = {
-  film: 'the film',
-  derating: 'the derating line',
-  joint: 'the solder joints',
-  bond: 'the bond lines',
-  touch: 'touchable metal',
-  sheet: 'the plastic beside the sinks',
-  wall: 'the outside of the box',
-  exhaust: 'the exhaust air',
-};
 
 function labelOf(study: FanStop, act: string | null, system: UnitSystem): string {
   const { running, stopped, timeline } = study;

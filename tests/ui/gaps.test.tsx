@@ -5,7 +5,7 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { WhichGap } from '../../src/ui/questions/WhichGap.tsx';
 import type { Pool } from '../../src/workers/studies/pool.ts';
-import { onBench } from '../helpers/onBench.tsx';
+import { BenchAround, promptPool } from '../helpers/BenchAround.tsx';
 
 // Loaded before, so that no test waits for them.
 beforeAll(async () => {
@@ -19,10 +19,14 @@ beforeAll(async () => {
 const design = exampleById('eightResistors');
 const plain = (text: string | null | undefined) => (text ?? '').replaceAll('\u202f', ' ');
 
-function open(pool?: Pool) {
+function open(pool: Pool = promptPool) {
   const store = createDesignStore(design);
   const user = userEvent.setup();
-  const rendered = render(onBench(<WhichGap />, { store, ...(pool && { pool }) }));
+  const rendered = render(
+    <BenchAround store={store} pool={pool}>
+      <WhichGap />
+    </BenchAround>,
+  );
   return { store, user, ...rendered };
 }
 

@@ -1,4 +1,5 @@
-import { render, screen, within } from '@testing-library/react';
+import { render as renderBare, screen, within } from '@testing-library/react';
+import type { ReactElement } from 'react';
 import { describe, expect, test } from 'vitest';
 import {
   driftTable,
@@ -15,8 +16,10 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
-import { onBench } from '../helpers/onBench.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+
+const render = (piece: ReactElement) => renderBare(piece, { wrapper: BenchAround });
 
 /** What stands in the twin of a table, heads first. */
 function shown(container: HTMLElement, { caption }: TextTable): (string | null)[][] {
@@ -38,20 +41,21 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
   test('stand in order, each a region under its own heading, its sentence first', () => {
     render(
-      onBench(
-        <>
-          <WillItHold report={report} onPlace={() => {}} />
-          <Questions report={report} />
-        </>,
-      ),
+      <>
+        <WillItHold report={report} onPlace={() => {}} />
+        <Questions report={report} />
+      </>,
     );
     const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
     expect(headings).toEqual([
       'Will it hold?',
+      'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
       'Which gap?',
       'What if the fan stops?',
+      'What size do I need?',
+      'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
     ]);
@@ -84,7 +88,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('give every chart a table twin with all its rows', () => {
-    const { container } = render(onBench(<Questions report={report} />));
+    const { container } = render(<Questions report={report} />);
     const twins = [...container.querySelectorAll('details table')];
     const rows = (caption: string) =>
       twins
@@ -120,12 +124,10 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
   test('show of a bad day cell by cell what the report says', () => {
     const { container } = render(
-      onBench(
-        <>
-          <WillItHoldMore report={report} />
-          <Questions report={report} />
-        </>,
-      ),
+      <>
+        <WillItHoldMore report={report} />
+        <Questions report={report} />
+      </>,
     );
     const { derating } = report;
     if (!derating) throw new Error('the example has no answer');
@@ -148,7 +150,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
-    const { container } = render(onBench(<Questions report={report} />));
+    const { container } = render(<Questions report={report} />);
     const text = container.textContent ?? '';
     for (const method of report.methods)
       for (const part of [method.title, method.equation, method.source, method.range, method.scatter])
@@ -162,18 +164,20 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
   const { container } = render(
-    onBench(
-      <>
-        <WillItHold report={report} onPlace={() => {}} />
-        <Questions report={report} />
-      </>,
-    ),
+    <>
+      <WillItHold report={report} onPlace={() => {}} />
+      <Questions report={report} />
+    </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(7);
+  expect(sections).toHaveLength(10);
   for (const section of sections) {
     const own: Record<string, string> = {
+      'what-to-change-first': 'Being computed',
+      compare: 'nothing to compare with',
       'what-if-the-fan-stops': report.fanStop.sentence,
+      // Studies of their own, answered a moment later.
+      'what-size': '',
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',

@@ -12,7 +12,7 @@ import { readColour } from '../../src/ui/takeOut/colour.ts';
 import { SaveRow } from '../../src/ui/takeOut/SaveRow.tsx';
 import { TakeAway } from '../../src/ui/takeOut/TakeAway.tsx';
 import { TakeOutContext } from '../../src/ui/takeOut/TakeOutContext.ts';
-import { onBench } from '../helpers/onBench.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { sampleExample } from '../helpers/sampleReport.ts';
 
 const { report, outcome } = sampleExample('eightResistors');
@@ -74,12 +74,11 @@ describe('a table', () => {
 
   test('is offered wherever it is shown, each once, and every figure as a picture', () => {
     const { container } = render(
-      onBench(
-        <TakeOutContext value={shown}>
-          <WillItHoldMore report={report} />
-          <Questions report={report} />
-        </TakeOutContext>,
-      ),
+      <TakeOutContext value={shown}>
+        <WillItHoldMore report={report} />
+        <Questions report={report} />
+      </TakeOutContext>,
+      { wrapper: BenchAround },
     );
     const labels = [...container.querySelectorAll('section > table')].map(
       (table) => table.parentElement?.getAttribute('aria-label') ?? '',

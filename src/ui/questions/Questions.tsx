@@ -1,6 +1,9 @@
 import type { Report } from '../../report/types.ts';
+import { Compare } from './Compare.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
+import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
@@ -10,10 +13,13 @@ import { WhichGap } from './WhichGap.tsx';
 export function Questions({ report }: { readonly report: Report }) {
   return (
     <>
+      <WhatToChangeFirst />
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
       <WhichGap />
       <WhatIfTheFanStops report={report} />
+      <WhatSizeDoINeed />
+      <Compare />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
     </>

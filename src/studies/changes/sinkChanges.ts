@@ -1,0 +1,104 @@
+import type { Design } from '../../model/design.ts';
+import type { KindId } from '../../model/shelf/kinds.ts';
+import { shelf } from '../../model/shelf/shelf.ts';
+import { writesOf } from '../../model/shelf/standing.ts';
+import type { Change, ChangeKey, FinFault } from './change.ts';
+import { deepestSlot, rounded, thinnestFin_m } from './practice.ts';
+
+/** What can be done about the sinks: fins, size, plate, metal. */
+export function sinkChanges(design: Design): Change[] {
+  return [...finChanges(design), ...sizeChanges(design), ...metalChanges(design), ...endSinks(design)];
+}
+
+function finChanges(design: Design): Change[] {
+  const { finCount, finThickness_m, finHeight_m } = design.sink;
+  const step = Math.max(1, Math.round(0.2 * finCount));
+  const thinner_m = rounded(0.75 * finThickness_m, 1e-4);
+  const set = (key: ChangeKey, values: Partial<Design['sink']>) => fins(design, key, values);
+  return [
+    set('finsMore', { finCount: finCount + step }),
+    ...(finCount - step >= 2 ? [set('finsFewer', { finCount: finCount - step })] : []),
+    set('finsThicker', {
+      finThickness_m: Math.max(rounded(1.25 * finThickness_m, 1e-4), finThickness_m + 1e-4),
+    }),
+    ...(thinner_m >= thinnestFin_m && thinner_m < finThickness_m
+      ? [set('finsThinner', { finThickness_m: thinner_m })]
+      : []),
+    set('finsHigher', { finHeight_m: rounded(1.2 * finHeight_m, 5e-4) }),
+  ];
+}
+
+/** Other fins at the present width, with the rule that keeps the workshop from cutting them, if there is one. */
+function fins(design: Design, key: ChangeKey, other: Partial<Design['sink']>): Change {
+  const fault = finFault(design, { ...design.sink, ...other });
+  const values = Object.fromEntries(Object.entries(other).map(([name, value]) => [`sink.${name}`, value]));
+  return { key, values, costs: ['cut'], ...(fault && { fault }) };
+}
+
+/**
+ * A slot is not narrower than the end mill and not deeper than its width allows. Fins that break a rule already came from
+ * elsewhere, and need only be no worse.
+ */
+export function finFault({ sink, cutting }: Design, next: Design['sink']): FinFault | null {
+  const [now_m, gap_m] = [gapOf_m(sink), gapOf_m(next)];
+  const hair = 1 - 1e-9;
+  if (gap_m < hair * Math.min(cutting.cutter_m, now_m))
+    return { rule: 'slot', gap_m: Math.max(0, gap_m), now_m, cutter_m: cutting.cutter_m };
+  const most = Math.max(deepestSlot, sink.finHeight_m / now_m);
+  const ratio = next.finHeight_m / gap_m;
+  return ratio * hair > most ? { rule: 'depth', ratio, most } : null;
+}
+
+function gapOf_m({ width_m, finCount, finThickness_m }: Design['sink']): number {
+  return (width_m - finCount * finThickness_m) / (finCount - 1);
+}
+
+function sizeChanges(design: Design): Change[] {
+  const { sink } = design;
+  const gap_m = gapOf_m(sink);
+  const width_m = rounded(1.2 * sink.width_m, 1e-3);
+  // As many fins more as the wider sink has room for at no less than the present gap.
+  const finCount = Math.floor((width_m + gap_m) / (sink.finThickness_m + gap_m) + 1e-9);
+  const thinner_m = rounded(0.7 * sink.plate_m, 1e-4);
+  const cut = (key: ChangeKey, values: Change['values']): Change => ({ key, values, costs: ['cut'] });
+  return [
+    cut('sinkLonger', { 'sink.length_m': rounded(1.2 * sink.length_m, 1e-3) }),
+    cut('sinkWider', { 'sink.width_m': width_m, 'sink.finCount': finCount }),
+    cut('plateThicker', { 'sink.plate_m': rounded(1.5 * sink.plate_m, 1e-4) }),
+    ...(thinner_m >= 1e-3 ? [cut('plateThinner', { 'sink.plate_m': thinner_m })] : []),
+  ];
+}
+
+const typicalAlloy = 'Aluminium EN AW-6063';
+const copper = 'Copper Cu-ETP';
+const black = 'Aluminium, anodised black';
+
+function metalChanges({ sink }: Design): Change[] {
+  const from = (key: ChangeKey, kind: KindId, name: string): Change[] =>
+    shelf[kind]
+      .filter((entry) => entry.name === name)
+      .map((entry) => {
+        const values = Object.fromEntries(Object.entries(entry.values).map(([at, { value }]) => [at, value]));
+        return { key, values: writesOf(kind, 'sink', { name, values }), costs: ['buy'] };
+      });
+  const isBetter = ({ values }: Change, path: string, now: number) => Number(values[path]) > 1.05 * now;
+  return [
+    ...from('alloyBetter', 'alloy', typicalAlloy).filter((it) =>
+      isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK),
+    ),
+    ...from('copper', 'alloy', copper).filter((it) => isBetter(it, 'sink.k_WPerMK', sink.k_WPerMK)),
+    ...from('surfaceBlack', 'finish', black).filter((it) => isBetter(it, 'sink.emissivity', sink.emissivity)),
+  ];
+}
+
+function endSinks({ sink }: Design): Change[] {
+  const add = (key: ChangeKey, path: string): Change => ({
+    key,
+    values: { [path]: true },
+    costs: ['buy', 'assemble'],
+  });
+  return [
+    ...(sink.first ? [] : [add('firstSink', 'sink.first')]),
+    ...(sink.last ? [] : [add('lastSink', 'sink.last')]),
+  ];
+}
