@@ -11,7 +11,6 @@ import { GapMapAnswer } from './gaps/GapMapAnswer.tsx';
 import { StudyProgress } from './gaps/StudyProgress.tsx';
 import { useComplete } from './gaps/useComplete.ts';
 import { useTakeGap } from './gaps/useTakeGap.ts';
-import styles from './gaps/WhichGap.module.css';
 import { QuestionSection } from './QuestionSection.tsx';
 
 const question = { id: 'which-gap', question: 'Which gap?' };
@@ -41,12 +40,10 @@ export function WhichGap() {
   return (
     <QuestionSection {...question} sentence={report?.sentence ?? waiting(shown)}>
       <GapForm form={form} asked={asked} onForm={setForm} />
-      <StudyProgress study={shown} />
-      <div className={styles.answer} data-fresh={shown.fresh}>
-        {isMap
-          ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
-          : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
-      </div>
+      <StudyProgress study={shown} isAsked={(isMap ? asked.map : asked.line) !== null} />
+      {isMap
+        ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
+        : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
     </QuestionSection>
   );
 }
