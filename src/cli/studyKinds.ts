@@ -7,6 +7,8 @@ import type { StudyReport } from '../report/studyReport.ts';
 import { mostCompared } from '../studies/compare/compare.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
+import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
 
 type Options = Readonly<Record<string, string>>;
 
@@ -36,7 +38,7 @@ function kind<N extends JobName>(
   }: {
     readonly says: string;
     readonly options: Options;
-    readonly ask: (design: Design, options: Options) => QuestionOf<N> | string;
+    readonly ask: (design: Design, options: Options, system: UnitSystem) => QuestionOf<N> | string;
     readonly report: (question: QuestionOf<N>, result: ResultOf<N>, system: UnitSystem) => StudyReport;
   },
 ): StudyKind {
@@ -44,7 +46,7 @@ function kind<N extends JobName>(
     says,
     options,
     run: async (pool, design, given, system) => {
-      const question = ask(design, given);
+      const question = ask(design, given, system);
       if (typeof question === 'string') return question;
       return report(question, await pool.run(name, question).result, system);
     },
@@ -79,4 +81,12 @@ const compare: StudyKind = {
   },
 };
 
-export const studyKinds: Readonly<Record<string, StudyKind>> = { changes, compare };
+export const studyKinds: Readonly<Record<string, StudyKind>> = {
+  gaps: kind('gaps', gapLineStudy),
+  'gap-map': kind('gapMap', gapMapStudy),
+  changes,
+  compare,
+  size: kind('sizing', sizeStudy),
+  fins: kind('finSizing', finStudy),
+  fans: kind('fanChoice', fanStudy),
+};

@@ -3,12 +3,18 @@ export type Path = string;
 
 type Segment = string | number;
 
-export function splitPath(path: Path): Segment[] {
+/** Paths taken apart before: there are as many as a design has places, and studies ask for them over and over. */
+const apart = new Map<Path, readonly Segment[]>();
+
+export function splitPath(path: Path): readonly Segment[] {
+  const known = apart.get(path);
+  if (known) return known;
   const segments: Segment[] = [];
   for (const [, key, index] of path.matchAll(/([^.[\]]+)|\[(\d+)\]/g)) {
     if (index !== undefined) segments.push(Number(index));
     else if (key !== undefined) segments.push(key);
   }
+  apart.set(path, segments);
   return segments;
 }
 
@@ -41,22 +47,34 @@ export function getAt(root: unknown, path: Path): unknown {
  * A path that does not exist is a programmer's mistake and throws.
  */
 export function setAt<T>(root: T, path: Path, value: unknown): T {
-  return put(root, splitPath(path), 0, value, path) as T;
+  return setAll(root, { [path]: value });
 }
 
+/** The same for many places: what lies on the way of several is copied once. */
+export function setAll<T>(root: T, values: Readonly<Record<Path, unknown>>): T {
+  const copies = new Set<unknown>();
+  let varied: unknown = root;
+  for (const path in values) varied = put(varied, splitPath(path), 0, values[path], path, copies);
+  return varied as T;
+}
+
+/** @param copies objects made here, which may be written to */
 function put(
   here: unknown,
   segments: readonly Segment[],
   depth: number,
   value: unknown,
   path: Path,
+  copies: Set<unknown>,
 ): unknown {
   const segment = segments[depth];
   if (segment === undefined) return value;
   if (typeof here !== 'object' || here === null || !Object.hasOwn(here, segment)) {
     throw new Error(`no place ${path}`);
   }
-  const child = put((here as Record<Segment, unknown>)[segment], segments, depth + 1, value, path);
-  if (Array.isArray(here)) return here.map((item, index) => (index === segment ? child : item));
-  return { ...here, [segment]: child };
+  const copy = copies.has(here) ? here : Array.isArray(here) ? [...here] : { ...here };
+  copies.add(copy);
+  const place = copy as Record<Segment, unknown>;
+  place[segment] = put(place[segment], segments, depth + 1, value, path, copies);
+  return copy;
 }

@@ -3,7 +3,7 @@ import type { Unsolved } from '../core/system/outcome.ts';
 import { solveSystem } from '../core/system/solveSystem.ts';
 import { checkDesign } from '../model/check.ts';
 import type { Design } from '../model/design.ts';
-import { type Path, setAt } from '../model/path.ts';
+import { type Path, setAll } from '../model/path.ts';
 import type { Problem } from '../model/problem.ts';
 import { toCore } from '../model/toCore.ts';
 import { type Judged, judgedOf } from './outputs.ts';
@@ -12,9 +12,7 @@ import { type Judged, judgedOf } from './outputs.ts';
 export type Values = Readonly<Record<Path, unknown>>;
 
 export function withValues(design: Design, values: Values): Design {
-  let varied = design;
-  for (const [path, value] of Object.entries(values)) varied = setAt(varied, path, value);
-  return varied;
+  return setAll(design, values);
 }
 
 /** What becomes of a design with other values in it. */

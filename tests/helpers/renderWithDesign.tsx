@@ -3,11 +3,18 @@ import type { ReactElement } from 'react';
 import type { Design } from '../../src/model/design.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
+import { createStudies } from '../../src/store/studies.ts';
 import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
+import { StudiesContext } from '../../src/ui/studies/StudiesContext.ts';
+import { browserPool } from '../../src/workers/studies/browserPool.ts';
 
-/** Renders a piece of the page over a store of its own. */
+/** Renders a piece of the page over a store of its own; studies are computed in place, for there are no workers here. */
 export function renderWithDesign(piece: ReactElement, design: Design = exampleById('eightResistors')) {
   const store = createDesignStore(design);
-  const rendered = render(<DesignContext value={store}>{piece}</DesignContext>);
+  const rendered = render(
+    <DesignContext value={store}>
+      <StudiesContext value={createStudies(browserPool())}>{piece}</StudiesContext>
+    </DesignContext>,
+  );
   return { store, ...rendered };
 }

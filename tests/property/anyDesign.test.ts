@@ -35,6 +35,11 @@ function solveMany(flavour: Flavour, run: Run, numRuns: number) {
         // The flow that everything was computed at is the intersection that is said to be used.
         const used = outcome.air.intersections.find((point) => point.used);
         expect(Math.abs((used?.flow_m3PerS ?? 0) / outcome.air.flow_m3PerS - 1)).toBeLessThan(1e-6);
+        if (flavour === 'hard') return;
+        // Pressures meet: what the stages take is what fan and draught give.
+        const { stages, fanPressure_Pa, draught_Pa, shutOff_Pa } = outcome.air;
+        const taken_Pa = stages.reduce((sum, { dp_Pa }) => sum + dp_Pa, 0);
+        expect(Math.abs(taken_Pa - fanPressure_Pa - draught_Pa)).toBeLessThan(1e-5 * shutOff_Pa);
       }
     }),
     { seed: 20261125, numRuns, endOnFailure: true },

@@ -52,7 +52,9 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
+      'What size do I need?',
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
@@ -168,13 +170,16 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(8);
+  expect(sections).toHaveLength(10);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-to-change-first': 'Being computed',
       compare: 'nothing to compare with',
       'what-if-the-fan-stops': report.fanStop.sentence,
+      // Studies of their own, answered a moment later.
+      'what-size': '',
       'what-has-to-be-cut': report.cut.sentence,
+      'which-gap': '',
       'how-is-it-computed': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);

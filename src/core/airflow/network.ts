@@ -154,20 +154,22 @@ export function solveNetwork(
   return { converged: false, iterations: 200 };
 }
 
-export function largestFlow(state: AirState): number {
+export function largestFlow({ massFlow }: AirState): number {
   let most = 0;
-  for (const q of state.massFlow) most = Math.max(most, Math.abs(q));
+  for (let i = 0; i < massFlow.length; i++) most = Math.max(most, Math.abs(massFlow[i] as number));
   return most;
 }
 
 /** Mass in minus mass out at the worst free node, kg/s. */
 export function massImbalance(network: AirNetwork, state: AirState): number {
-  const sum = Float64Array.from(state.feed);
-  network.links.forEach((link, i) => {
+  const { links } = network;
+  const sum = state.feed.slice();
+  for (let i = 0; i < links.length; i++) {
+    const { from, to } = links[i] as AirLink;
     const q = state.massFlow[i] as number;
-    sum[link.from] = (sum[link.from] as number) - q;
-    sum[link.to] = (sum[link.to] as number) + q;
-  });
+    sum[from] = (sum[from] as number) - q;
+    sum[to] = (sum[to] as number) + q;
+  }
   let worst = 0;
   for (let node = 1; node < network.nodeCount; node++) worst = Math.max(worst, Math.abs(sum[node] as number));
   return worst;

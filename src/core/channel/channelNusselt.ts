@@ -1,4 +1,9 @@
-import { type DevelopingChannel, nusseltDeveloping, prepareDeveloping } from './nusseltDeveloping.ts';
+import {
+  type DevelopingChannel,
+  fifthPower,
+  nusseltDeveloping,
+  prepareDeveloping,
+} from './nusseltDeveloping.ts';
 import { nusseltTurbulent } from './nusseltTurbulent.ts';
 import { laminarUpTo, turbulentFrom } from './passageDrop.ts';
 
@@ -22,7 +27,7 @@ export function prepareNusselt(gap_m: number, height_m: number, length_m: number
   const hydraulic_m = (2 * area_m2) / (gap_m + height_m);
   const diameterOverRoot = hydraulic_m / Math.sqrt(area_m2);
   const { leveque5, developed5 } = prepareDeveloping(Math.min(gap_m, height_m) / Math.max(gap_m, height_m));
-  const plates5 = (developedBetweenPlates / diameterOverRoot) ** 5;
+  const plates5 = fifthPower(developedBetweenPlates / diameterOverRoot);
   return {
     hydraulic_m,
     lengthOverDiameter: length_m / hydraulic_m,

@@ -29,11 +29,13 @@ const leastBackSpeed = 0.3;
 export function scaledCurve(curve: Pchip, flow: number, pressure: number): Pchip {
   if (flow === 1 && pressure === 1) return curve;
   const slope = pressure / flow;
-  return {
-    x: curve.x.map((value) => value * flow),
-    y: curve.y.map((value) => value * pressure),
-    slope: curve.slope.map((value) => value * slope),
-  };
+  return { x: times(curve.x, flow), y: times(curve.y, pressure), slope: times(curve.slope, slope) };
+}
+
+function times(values: Float64Array, factor: number): Float64Array {
+  const scaled = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) scaled[i] = (values[i] as number) * factor;
+  return scaled;
 }
 
 /** Highest pressure of all of a member; nil where it stands still. */

@@ -1,4 +1,4 @@
-import { signScanRoots } from '../solve/signScanRoots.ts';
+import { evenPlaces, signScanRoots } from '../solve/signScanRoots.ts';
 
 export interface OperatingPoint {
   readonly flow_m3PerS: number;
@@ -10,17 +10,18 @@ export interface OperatingPoint {
 const intervals = 160;
 
 /**
- * Every flow between zero and `most` where fan and system agree: signs on a grid, then Brent. A crossing is stable where
+ * Every flow between zero and `most` where fan and system agree: signs at some flows, then Brent. A crossing is stable where
  * the fan's surplus falls with flow, that is where dp_sys/dQ > dp_fan/dQ.
+ * @param flows to look at, rising: close to one another where fan and system may meet more than once
  */
 export function findOperatingPoints(
   fan_Pa: (flow: number) => number,
   system_Pa: (flow: number) => number,
   most_m3PerS: number,
+  flows: readonly number[] = evenPlaces(most_m3PerS * 1e-6, most_m3PerS, intervals),
 ): OperatingPoint[] {
   const surplus = (flow: number) => fan_Pa(flow) - system_Pa(flow);
-  const crossings = signScanRoots(surplus, most_m3PerS * 1e-6, most_m3PerS, intervals, 1e-13 * most_m3PerS);
-  return crossings.map(({ root, rising }) => ({
+  return signScanRoots(surplus, flows, 1e-13 * most_m3PerS).map(({ root, rising }) => ({
     flow_m3PerS: root,
     dp_Pa: fan_Pa(root),
     stable: !rising,

@@ -21,9 +21,10 @@ export function finBetweenPlates(
     out[1] = 0;
     return;
   }
-  out[0] = section * m * Math.tanh(0.5 * mH);
-  // sinh overflows long after anything has ceased to get across.
-  out[1] = mH > 1e-6 ? (section * m) / Math.sinh(Math.min(mH, 300)) : section / height_m;
+  // tanh(x/2) and sinh(x), both from eˣ − 1. It overflows long after anything has ceased to get across.
+  const grown = Math.expm1(Math.min(mH, 300));
+  out[0] = (section * m * grown) / (grown + 2);
+  out[1] = mH > 1e-6 ? (2 * section * m * (grown + 1)) / (grown * (grown + 2)) : section / height_m;
 }
 
 export const card = defineCard({

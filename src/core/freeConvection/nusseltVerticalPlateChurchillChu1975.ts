@@ -1,16 +1,25 @@
 import { defineCard } from '../card.ts';
 import { churchillPrandtl } from './churchillPrandtl.ts';
 
+/** What multiplies the sixth root of the Rayleigh number, 0.387/[1 + (0.492/Pr)^(9/16)]^(8/27): worked once for an air. */
+export function plateSlope(prandtl: number): number {
+  const small = Math.cbrt(Math.cbrt(Math.cbrt(churchillPrandtl(prandtl))));
+  const square = small * small;
+  const fourth = square * square;
+  return 0.387 / (fourth * fourth);
+}
+
+export function nusseltBySlope(rayleigh: number, slope: number): number {
+  const root = 0.825 + slope * Math.sqrt(Math.cbrt(rayleigh));
+  return root * root;
+}
+
 /**
  * Free convection from a vertical plate of any height, laminar and turbulent in one formula.
  * For laminar flow alone the other formula of the same authors is a few per cent closer.
  */
 export function nusseltVerticalPlateChurchillChu1975(rayleigh: number, prandtl: number): number {
-  const small = Math.cbrt(Math.cbrt(Math.cbrt(churchillPrandtl(prandtl))));
-  const square = small * small;
-  const fourth = square * square;
-  const root = 0.825 + (0.387 * Math.sqrt(Math.cbrt(rayleigh))) / (fourth * fourth);
-  return root * root;
+  return nusseltBySlope(rayleigh, plateSlope(prandtl));
 }
 
 export const card = defineCard({

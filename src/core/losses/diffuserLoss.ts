@@ -5,7 +5,8 @@ import { suddenExpansion } from './suddenExpansion.ts';
 const angles_rad = [0, 10, 20, 30, 45, 60, 90, 120, 180].map((degrees) => (degrees * Math.PI) / 180);
 const curve = preparePchip(angles_rad, [0, 0.059, 0.134, 0.253, 0.345, 0.373, 0.341, 0.328, 0.31]);
 const out = new Float64Array(2);
-const tableRatio = (0.04 / 0.06) ** 2;
+/** A sudden widening of the table's area ratio. */
+const tableLoss = suddenExpansion((0.04 / 0.06) ** 2);
 
 /**
  * Widening between sloping walls, on the velocity in the narrow end; tabulated for one area ratio and scaled to others
@@ -13,7 +14,7 @@ const tableRatio = (0.04 / 0.06) ** 2;
  */
 export function diffuserLoss(angle_rad: number, ratio: number): number {
   evaluatePchip(curve, Math.min(Math.PI, Math.max(0, angle_rad)), out);
-  return ((out[0] as number) * suddenExpansion(ratio)) / suddenExpansion(tableRatio);
+  return ((out[0] as number) * suddenExpansion(ratio)) / tableLoss;
 }
 
 export const card = defineCard({

@@ -5,8 +5,8 @@ import { suddenContraction } from './suddenContraction.ts';
 const angles_rad = [0, 10, 30, 60, 90, 180].map((degrees) => (degrees * Math.PI) / 180);
 const curve = preparePchip(angles_rad, [0, 0.031, 0.041, 0.091, 0.155, 0.386]);
 const out = new Float64Array(2);
-/** Area ratio of the table. */
-const tableRatio = (0.04 / 0.06) ** 2;
+/** A sudden narrowing of the table's area ratio. */
+const tableLoss = suddenContraction((0.04 / 0.06) ** 2);
 
 /**
  * Neck-down between sloping walls, on the velocity in the narrow end. Tabulated over the full angle for one area ratio
@@ -14,7 +14,7 @@ const tableRatio = (0.04 / 0.06) ** 2;
  */
 export function neckDownLoss(angle_rad: number, ratio: number): number {
   evaluatePchip(curve, Math.min(Math.PI, Math.max(0, angle_rad)), out);
-  return ((out[0] as number) * suddenContraction(ratio)) / suddenContraction(tableRatio);
+  return ((out[0] as number) * suddenContraction(ratio)) / tableLoss;
 }
 
 export const card = defineCard({

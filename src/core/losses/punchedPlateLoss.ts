@@ -3,7 +3,8 @@ import { defineCard } from '../card.ts';
 /** Thin sharp-edged perforated sheet, on the velocity in the whole opening. @param free open share of the sheet */
 export function punchedPlateLoss(free: number): number {
   const blocked = 1 - free;
-  const root = blocked + 0.707 * blocked ** 0.375;
+  const eighth = Math.sqrt(Math.sqrt(Math.sqrt(blocked)));
+  const root = blocked + 0.707 * eighth * eighth * eighth;
   return (root * root) / (free * free);
 }
 

@@ -2,7 +2,8 @@ import { defineCard } from '../card.ts';
 
 /** Sudden narrowing, on the velocity in the smaller area. @param ratio small over large area */
 export function suddenContraction(ratio: number): number {
-  return 0.5 * (1 - ratio) ** 0.75;
+  const root = Math.sqrt(1 - ratio);
+  return 0.5 * root * Math.sqrt(root);
 }
 
 export const card = defineCard({

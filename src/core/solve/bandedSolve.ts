@@ -1,6 +1,6 @@
 /**
  * Solves a symmetric positive definite band in place (LDLᵀ without pivoting); the answer stands in `rhs`.
- * @param band n rows of `halfBandwidth + 1`: the diagonal, then what stands right of it; overwritten
+ * @param band n rows of `halfBandwidth + 1`: the diagonal, then what stands right of it; overwritten (by inverse pivots)
  * @returns false where a pivot is not positive
  */
 export function solveBanded(
@@ -15,6 +15,7 @@ export function solveBanded(
     const pivot = band[row] as number;
     if (!(pivot > 0)) return false;
     const inverse = 1 / pivot;
+    band[row] = inverse;
     const reach = Math.min(halfBandwidth, n - 1 - k);
     const x = rhs[k] as number;
     for (let i = 1; i <= reach; i++) {
@@ -33,7 +34,7 @@ export function solveBanded(
     const reach = Math.min(halfBandwidth, n - 1 - k);
     let sum = rhs[k] as number;
     for (let i = 1; i <= reach; i++) sum -= (band[row + i] as number) * (rhs[k + i] as number);
-    rhs[k] = sum / (band[row] as number);
+    rhs[k] = sum * (band[row] as number);
   }
   return true;
 }

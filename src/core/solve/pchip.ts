@@ -12,29 +12,23 @@ export interface Pchip {
  */
 export function preparePchip(xs: readonly number[], ys: readonly number[]): Pchip {
   const n = xs.length;
-  const step = Array.from({ length: n - 1 }, (_, i) => (xs[i + 1] as number) - (xs[i] as number));
-  const chord = step.map((h, i) => ((ys[i + 1] as number) - (ys[i] as number)) / h);
+  const x = new Float64Array(n);
+  const y = new Float64Array(n);
   const slope = new Float64Array(n);
-  if (n === 2) {
-    slope.fill(chord[0] as number);
-  } else {
-    for (let i = 1; i < n - 1; i++) {
-      slope[i] = innerSlope(
-        step[i - 1] as number,
-        step[i] as number,
-        chord[i - 1] as number,
-        chord[i] as number,
-      );
-    }
-    slope[0] = endSlope(step[0] as number, step[1] as number, chord[0] as number, chord[1] as number);
-    slope[n - 1] = endSlope(
-      step[n - 2] as number,
-      step[n - 3] as number,
-      chord[n - 2] as number,
-      chord[n - 3] as number,
-    );
+  for (let i = 0; i < n; i++) {
+    x[i] = xs[i] as number;
+    y[i] = ys[i] as number;
   }
-  return { x: Float64Array.from(xs), y: Float64Array.from(ys), slope };
+  const step = (i: number) => (x[i + 1] as number) - (x[i] as number);
+  const chord = (i: number) => ((y[i + 1] as number) - (y[i] as number)) / step(i);
+  if (n === 2) {
+    slope.fill(chord(0));
+  } else {
+    for (let i = 1; i < n - 1; i++) slope[i] = innerSlope(step(i - 1), step(i), chord(i - 1), chord(i));
+    slope[0] = endSlope(step(0), step(1), chord(0), chord(1));
+    slope[n - 1] = endSlope(step(n - 2), step(n - 3), chord(n - 2), chord(n - 3));
+  }
+  return { x, y, slope };
 }
 
 function innerSlope(h0: number, h1: number, d0: number, d1: number): number {

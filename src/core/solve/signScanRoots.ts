@@ -7,28 +7,31 @@ export interface Crossing {
 }
 
 /**
- * Every place between `low` and `high` where `f` changes sign: signs on an even grid, then Brent in each interval that
- * holds a change. Two crossings inside one interval cancel and go unseen, so the grid must be finer than the features of `f`.
+ * Every place where `f` changes sign from one of `places` to the next, found by Brent between them. Two crossings between the
+ * same places cancel and go unseen, so the places must be closer than the features of `f`.
+ * @param places rising
  */
 export function signScanRoots(
   f: (x: number) => number,
-  low: number,
-  high: number,
-  intervals: number,
+  places: readonly number[],
   tolerance: number,
 ): Crossing[] {
   const crossings: Crossing[] = [];
-  let left = low;
-  let before = f(left);
-  for (let i = 1; i <= intervals; i++) {
-    const right = low + ((high - low) * i) / intervals;
+  let left = 0;
+  let before = Number.NaN;
+  places.forEach((right, i) => {
     const here = f(right);
-    if (before > 0 !== here > 0) {
+    if (i > 0 && before > 0 !== here > 0) {
       const found = brentRoot(f, left, right, tolerance);
       if (found.ok) crossings.push({ root: found.root, rising: here > 0 });
     }
     left = right;
     before = here;
-  }
+  });
   return crossings;
+}
+
+/** Places at even steps, both ends among them. */
+export function evenPlaces(low: number, high: number, intervals: number): number[] {
+  return Array.from({ length: intervals + 1 }, (_, i) => low + ((high - low) * i) / intervals);
 }

@@ -22,11 +22,12 @@ export function heatCapacities_JPerK(input: SystemInput, bank: BankGeometry, hea
   const fins = sink.finCount * sink.finThickness_m * sink.finHeight_m * sink.length_m * sink.heat_JPerM3K;
   heat.sinks.forEach((nodes, s) => {
     const shell = heat.shells[s];
-    if (!nodes || !shell) return;
+    const faces = heat.faces[s];
+    if (!nodes || !shell || !faces) return;
     const own = plate + fins / (Number(bank.plateBefore[s]) + Number(bank.plateAfter[s]));
     add(nodes.before, own);
     add(nodes.after, own);
-    const { area_m2, collared_m2, collarSheet_m } = shell.faces;
+    const { area_m2, collared_m2, collarSheet_m } = faces;
     const sheet_m3 = area_m2 * box.sheet_m + collared_m2 * collarSheet_m;
     add(shell.wall, sheet_m3 * box.sheetHeat_JPerM3K);
   });

@@ -1,5 +1,6 @@
 import type { AirProperties } from '../air/airProperties.ts';
-import { contactConductance_WPerK, type PlateContact, type SinkPath } from './heatPath.ts';
+import type { SinkPath } from './heatLayout.ts';
+import { contactConductance_WPerK, type PlateContact } from './heatPath.ts';
 import { restingWall_K, updateShell } from './shell.ts';
 import { updateSinkHeat } from './sinkHeat.ts';
 import { leavingShare, type Work } from './work.ts';
@@ -58,18 +59,19 @@ function setShell(
   restful: boolean,
 ): void {
   const shell = work.heat.shells[s];
+  const faces = work.heat.faces[s];
   const state = work.shellHeat[s];
-  if (!shell || !state) return;
+  if (!shell || !faces || !state) return;
   const { G_WPerK, rise_K, power_W } = work.heat.network;
   const rise = plateRise_K(work, before, after);
   const gapFlow = gapFlow_kgPerS(work, s) * forward;
-  updateShell(state, shell.faces, work, rise, rise_K[shell.wall] as number, gapFlow);
+  updateShell(state, faces, work, rise, rise_K[shell.wall] as number, gapFlow);
   if (restful) {
     // A wall at rest follows its sink: where it is not there yet, the second look hardly moves any more. Without fans everything
     // moves at once, and only a long way is worth that look.
     const resting_K = restingWall_K(state, rise, roomRise_K);
     if (Math.abs(resting_K - (rise_K[shell.wall] as number)) > (work.path.fans ? 1e-4 : 1))
-      updateShell(state, shell.faces, work, rise, resting_K, gapFlow);
+      updateShell(state, faces, work, rise, resting_K, gapFlow);
   }
   // The air in the gap holds no heat: plate, wall and entering air, joined through it, are joined among themselves.
   const star = 2 * state.toGap_WPerK + state.carry_WPerK;

@@ -28,25 +28,35 @@ export interface BankGeometry {
 export function bankGeometry(input: SystemInput): BankGeometry {
   const { sink, positions, bond, secondFace, baffle, box, fan, plenum } = input;
   const n = positions.length;
-  const present = Array.from(
-    { length: n + 1 },
-    (_, s) => (s > 0 || input.hasFirstSink) && (s < n || input.hasLastSink),
-  );
-  const plateBefore = present.map((here, s) => here && s > 0);
-  const plateAfter = present.map((here, s) => here && s < n);
-  const sinkDepth_m = present.map((here, s) =>
-    here ? sink.finHeight_m + sink.plate_m * (Number(plateBefore[s]) + Number(plateAfter[s])) : 0,
-  );
+  const present: boolean[] = [];
+  const plateBefore: boolean[] = [];
+  const plateAfter: boolean[] = [];
+  const sinkDepth_m: number[] = [];
+  let sinks_m = 0;
+  for (let s = 0; s <= n; s++) {
+    const here = (s > 0 || input.hasFirstSink) && (s < n || input.hasLastSink);
+    const plates = Number(s > 0) + Number(s < n);
+    const depth_m = here ? sink.finHeight_m + sink.plate_m * plates : 0;
+    present.push(here);
+    plateBefore.push(here && s > 0);
+    plateAfter.push(here && s < n);
+    sinkDepth_m.push(depth_m);
+    sinks_m += depth_m;
+  }
   const backing_m =
     secondFace.way === 'tabs'
       ? secondFace.tabThickness_m + secondFace.solder_m + bond.filament_m
       : secondFace.way === 'bonded'
         ? bond.filament_m
         : 0;
-  const stack_m = positions.map(
-    ({ part }) => part.coating_m + part.thickness_m + bond.filament_m + backing_m,
-  );
-  const row_m = sum(sinkDepth_m) + sum(stack_m);
+  const stack_m: number[] = [];
+  let stacks_m = 0;
+  for (const { part } of positions) {
+    const thickness_m = part.coating_m + part.thickness_m + bond.filament_m + backing_m;
+    stack_m.push(thickness_m);
+    stacks_m += thickness_m;
+  }
+  const row_m = sinks_m + stacks_m;
   const side_m = baffle ? baffle.sideClearance_m : Math.max(0, (box.width_m - sink.width_m) / 2);
   const end_m = baffle ? baffle.endClearance_m : Math.max(0, (box.length_m - row_m) / 2);
   return {
@@ -73,8 +83,4 @@ function fanOpenings_m2(fan: FanInput): number {
   let squares_m2 = fan.sideBySide * fan.opening_m * fan.opening_m;
   for (const { place, opening_m } of fan.others) if (place === 'beside') squares_m2 += opening_m * opening_m;
   return (Math.PI / 4) * squares_m2;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

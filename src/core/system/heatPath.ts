@@ -2,17 +2,22 @@ import { bondConductivityWithFilament } from '../conduction/bondConductivityWith
 import { bondResistance_KPerW } from '../conduction/bondResistance_KPerW.ts';
 import { slabResistance_KPerW } from '../conduction/slabResistance_KPerW.ts';
 import { prepareSpreading, type Spreading, spreadingPeak_KPerW } from '../conduction/spreadingLee.ts';
-import { createHeatNetwork, type HeatNetwork } from '../heat/network.ts';
+import { type HeatNetwork, heatNetworkOf } from '../heat/network.ts';
 import { chipLateralResistance_KPerW } from '../resistor/chipLateralResistance_KPerW.ts';
 import type { BankGeometry } from './geometry.ts';
+import {
+  type ChipPlace,
+  type ContactPlace,
+  type HeatLayout,
+  heatLayout,
+  type ShellPath,
+  type SinkPath,
+} from './heatLayout.ts';
 import type { BondInput, PartInput, SecondFaceInput, SystemInput } from './input.ts';
 import { type ShellFaces, shellFaces } from './shell.ts';
 
 /** One way from a chip into a plate: resistances in a row, the spreading being the only one that moves with the flow. */
-export interface PlateContact {
-  readonly conductance: number;
-  readonly plateNode: number;
-  readonly sink: number;
+export interface PlateContact extends ContactPlace {
   /** Coating (film side), or tabs and solder (second face). */
   readonly ahead_KPerW: number;
   readonly bond_KPerW: number;
@@ -20,172 +25,94 @@ export interface PlateContact {
   readonly spreading: Spreading;
 }
 
-export interface PositionPath {
-  readonly film: number;
-  readonly body: number;
-  readonly joint: number;
-  /** Conductance from film to back of the chip, through the ceramic. */
-  readonly through: number;
+export interface PositionPath extends ChipPlace {
   readonly filmContact: PlateContact | null;
   readonly secondContact: PlateContact | null;
 }
 
-export interface SinkPath {
-  readonly air: number;
-  /** Node of the plate before and after, -1 where there is none. */
-  readonly before: number;
-  readonly after: number;
-  /** Conductances: plate before → air, plate after → air, plate → plate through the fins, air → entering air. */
-  readonly beforeAir: number;
-  readonly afterAir: number;
-  readonly across: number;
-  readonly carry: number;
-}
-
-/** Sheet that faces one sink: its node, and the ways to it. The air of the gap between, without a mass of its own, is no node. */
-export interface ShellPath {
-  readonly wall: number;
-  /** Conductances from either plate (-1 where there is none) to the wall, and past it to room and entering air. */
-  readonly beforeWall: number;
-  readonly afterWall: number;
-  readonly beforeOut: number;
-  readonly afterOut: number;
-  readonly wallOut: number;
-  readonly faces: ShellFaces;
-}
-
 export interface HeatPath {
+  readonly layout: HeatLayout;
   readonly network: HeatNetwork;
   readonly positions: readonly PositionPath[];
   readonly sinks: readonly (SinkPath | null)[];
   readonly shells: readonly (ShellPath | null)[];
-  /** Nodes that tell whether the rounds of the solver have settled: all but the walls, which follow the sinks. */
-  readonly judged: readonly number[];
-  /** Positions without any way to a sink, and the conductances that hold them at the temperature of the entering air. */
-  readonly stranded: readonly number[];
-  readonly loose: readonly number[];
+  /** Faces of every sink and the walls beside it. */
+  readonly faces: readonly (ShellFaces | null)[];
 }
 
-/** The bank as a ladder: sinks and resistors in turn, each chip with its ways to the plates beside it. */
+/** The heat network of a bank with what of it follows from the drawing alone; flows and temperatures bring the rest. */
 export function buildHeatPath(input: SystemInput, bank: BankGeometry): HeatPath {
-  const first: number[] = [];
-  const second: number[] = [];
-  const fixedIndex: { index: number; G: number }[] = [];
-  let nodes = 0;
-  const join = (a: number, b: number, G = 0) => {
-    first.push(a);
-    const index = second.push(b) - 1;
-    if (G > 0) fixedIndex.push({ index, G });
-    return index;
-  };
-
-  // Nodes first, along the row, so that neighbours stay close in the band.
-  const judged: number[] = [];
-  const node = () => {
-    judged.push(nodes);
-    return nodes++;
-  };
-  const sinkNodes: { wall: number; before: number; air: number; after: number }[] = [];
-  const chipNodes: { film: number; body: number; joint: number }[] = [];
-  for (let s = 0; s < bank.sinkCount; s++) {
-    const here = bank.present[s];
-    sinkNodes.push({
-      wall: here ? nodes++ : -1,
-      before: bank.plateBefore[s] ? node() : -1,
-      air: here ? node() : -1,
-      after: bank.plateAfter[s] ? node() : -1,
-    });
-    if (s < bank.sinkCount - 1) chipNodes.push({ film: node(), body: node(), joint: node() });
-  }
-
-  const sinks = sinkNodes.map(({ before, air, after }): SinkPath | null =>
-    air < 0
-      ? null
-      : {
-          air,
-          before,
-          after,
-          beforeAir: before < 0 ? -1 : join(before, air),
-          afterAir: after < 0 ? -1 : join(after, air),
-          across: before < 0 || after < 0 ? -1 : join(before, after),
-          carry: join(air, -1),
-        },
-  );
-
-  // All inner sinks look alike, and the two ends.
-  let inner: ShellFaces | null = null;
-  let end: ShellFaces | null = null;
-  const facesOf = (s: number): ShellFaces => {
-    if (s > 0 && s < bank.sinkCount - 1) {
-      inner ??= shellFaces(input, bank, s);
-      return inner;
-    }
-    end ??= shellFaces(input, bank, s);
-    return end;
-  };
-  const shells = sinkNodes.map(({ wall, before, after }, s): ShellPath | null => {
-    if (wall < 0) return null;
-    const from = (plate: number, to: number) => (plate < 0 ? -1 : join(plate, to));
-    return {
-      wall,
-      beforeWall: from(before, wall),
-      afterWall: from(after, wall),
-      beforeOut: from(before, -1),
-      afterOut: from(after, -1),
-      wallOut: join(wall, -1),
-      faces: facesOf(s),
-    };
-  });
-
+  const layout = heatLayout(input, bank);
+  const { chips, sinks, shells, loose } = layout;
+  const network = heatNetworkOf(layout.topology);
+  const { G_WPerK } = network;
   const plateArea_m2 = input.sink.width_m * input.sink.length_m;
   const plate_KPerW = slabResistance_KPerW(input.sink.plate_m, input.sink.k_WPerMK, plateArea_m2);
-  const contact = (from: number, sink: number, plateNode: number, way: ContactWay): PlateContact => ({
-    conductance: join(from, plateNode),
-    plateNode,
-    sink,
-    ahead_KPerW: way.ahead_KPerW,
-    bond_KPerW: way.bond_KPerW,
-    plate_KPerW,
-    spreading: way.spreading,
-  });
-  // Equal parts share their ways: the geometry of a contact is worked once for each part, not for each position.
+  const contact = (place: ContactPlace | null, way: ContactWay | null): PlateContact | null =>
+    place && way
+      ? {
+          conductance: place.conductance,
+          plateNode: place.plateNode,
+          sink: place.sink,
+          ahead_KPerW: way.ahead_KPerW,
+          bond_KPerW: way.bond_KPerW,
+          plate_KPerW,
+          spreading: way.spreading,
+        }
+      : null;
   const spread = (area_m2: number) => prepareSpreading(area_m2, plateArea_m2, input.sink.plate_m);
-  const waysOf = new Map<PartInput, PartWays>();
-  const ways = (part: PartInput): PartWays => {
-    let known = waysOf.get(part);
-    if (!known) {
-      known = partWays(part, input.bond, input.secondFace, input.factors.bondConductivity, spread);
-      waysOf.set(part, known);
-    }
-    return known;
-  };
-
-  const stranded: number[] = [];
-  const loose: number[] = [];
-  const positions = input.positions.map(({ part, flipped }, r): PositionPath => {
-    const { film, body, joint } = chipNodes[r] as (typeof chipNodes)[number];
-    const beside = { sink: r, node: (sinkNodes[r] as (typeof sinkNodes)[number]).after };
-    const beyond = { sink: r + 1, node: (sinkNodes[r + 1] as (typeof sinkNodes)[number]).before };
-    const filmTo = flipped ? beyond : beside;
-    const secondTo = flipped ? beside : beyond;
+  const ways = sharedWays((part) =>
+    partWays(part, input.bond, input.secondFace, input.factors.bondConductivity, spread),
+  );
+  const positions = input.positions.map(({ part }, r): PositionPath => {
+    const place = chips[r] as ChipPlace;
+    const { film, body, joint, through, along } = place;
     const { through_WPerK, lateral_WPerK, filmWay, secondWay } = ways(part);
-    const through = join(film, body, through_WPerK);
-    join(film, joint, lateral_WPerK);
-    const filmContact = filmTo.node < 0 ? null : contact(film, filmTo.sink, filmTo.node, filmWay);
-    const start = input.secondFace.way === 'tabs' ? joint : body;
-    const secondContact =
-      secondTo.node < 0 || !secondWay ? null : contact(start, secondTo.sink, secondTo.node, secondWay);
-    if (!filmContact && !secondContact) {
-      stranded.push(r);
-      // Without power it sits at the temperature of the air that comes in; with power there is no answer.
-      loose.push(join(film, -1, 1e-2));
-    }
-    return { film, body, joint, through, filmContact, secondContact };
+    G_WPerK[through] = through_WPerK;
+    G_WPerK[along] = lateral_WPerK;
+    const filmContact = contact(place.filmContact, filmWay);
+    const secondContact = contact(place.secondContact, secondWay);
+    return { film, body, joint, through, along, filmContact, secondContact };
   });
+  for (const index of loose) G_WPerK[index] = 1e-2;
+  return { layout, network, positions, sinks, shells, faces: facesOf(input, bank) };
+}
 
-  const network = createHeatNetwork(nodes, first, second);
-  for (const { index, G } of fixedIndex) network.G_WPerK[index] = G;
-  return { network, positions, sinks, shells, judged, stranded, loose };
+/** All inner sinks look alike, and the two ends. */
+function facesOf(input: SystemInput, bank: BankGeometry): (ShellFaces | null)[] {
+  const { present, sinkCount } = bank;
+  const last = sinkCount - 1;
+  const end = present[0] ? 0 : last;
+  const ofEnd = present[end] ? shellFaces(input, bank, end) : null;
+  const ofInner = last > 1 ? shellFaces(input, bank, 1) : null;
+  return present.map((here, s) => (here ? (s === 0 || s === last ? ofEnd : ofInner) : null));
+}
+
+/** Equal chips share their ways: the geometry of a contact is worked once for them, not for each position. */
+function sharedWays(waysOf: (part: PartInput) => PartWays): (part: PartInput) => PartWays {
+  const known = new Map<PartInput, PartWays>();
+  let last: PartInput | null = null;
+  return (part) => {
+    let ways = known.get(part);
+    if (!ways) {
+      ways = (last && sameBody(last, part) && known.get(last)) || waysOf(part);
+      known.set(part, ways);
+    }
+    last = part;
+    return ways;
+  };
+}
+
+/** All that the ways out of a chip depend on; its ohms may differ. */
+function sameBody(a: PartInput, b: PartInput): boolean {
+  return (
+    a.length_m === b.length_m &&
+    a.width_m === b.width_m &&
+    a.thickness_m === b.thickness_m &&
+    a.ceramic_WPerMK === b.ceramic_WPerMK &&
+    a.coating_m === b.coating_m &&
+    a.coating_WPerMK === b.coating_WPerMK
+  );
 }
 
 interface ContactWay {

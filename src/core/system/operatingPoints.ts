@@ -1,6 +1,7 @@
 import { type AirState, createAirState, solveNetwork } from '../airflow/network.ts';
 import { fanPressure } from '../fan/fanPressure.ts';
 import { findOperatingPoints } from '../fan/findOperatingPoints.ts';
+import { scanFlows } from '../fan/scanFlows.ts';
 import { brentRoot } from '../solve/brentRoot.ts';
 import type { Intersection } from './outcome.ts';
 import type { Work } from './work.ts';
@@ -70,7 +71,8 @@ export function operatingPoints(work: Work): Intersection[] {
     return [{ flow_m3PerS, dp_Pa: fanPressureAt(work, flow_m3PerS), stable: true, used: true }];
   }
   const most = freeFlow_m3PerS(work);
-  const found = findOperatingPoints((flow) => fanPressureAt(work, flow), systemPressure(work), most);
+  const flows = scanFlows(law.curve.curve, law.speedRatio * law.flowFactor, most);
+  const found = findOperatingPoints((flow) => fanPressureAt(work, flow), systemPressure(work), most, flows);
   let used = -1;
   found.forEach((point, i) => {
     if (point.stable && (used < 0 || work.run.point === 'mostFlow')) used = i;

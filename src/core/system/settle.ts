@@ -191,14 +191,16 @@ function imposeFlow(work: Work, massFlow_kgPerS: number): void {
 }
 
 /** Heat network at the present flows, steady. @returns largest change of a temperature, K; NaN where it has no answer */
-function heatStep(work: Work): number {
+export function heatStep(work: Work): number {
   const { network } = work.heat;
   setConductances(work, true);
   const before = work.before_K;
   before.set(network.rise_K);
   if (!solveHeatNetwork(network)) return Number.NaN;
   let moved = 0;
-  for (const i of work.heat.judged) {
+  const { judged } = work.heat.layout;
+  for (let j = 0; j < judged.length; j++) {
+    const i = judged[j] as number;
     const d = Math.abs((network.rise_K[i] as number) - (before[i] as number));
     if (d > moved) moved = d;
   }

@@ -1,7 +1,7 @@
 import type { AirProperties } from '../air/airProperties.ts';
 import { narrowGap_WPerM2K } from '../conduction/narrowGap_WPerM2K.ts';
 import { sinkAirConductance_WPerK } from '../fins/sinkAirConductance_WPerK.ts';
-import { nusseltVerticalPlateChurchillChu1975 } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
+import { nusseltBySlope } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
 import { buoyancy_PerM3K, rayleigh } from '../freeConvection/rayleigh.ts';
 import { channelEmissivity } from '../radiation/channelEmissivity.ts';
 import { facingEmissivity } from '../radiation/facingEmissivity.ts';
@@ -107,8 +107,9 @@ export interface ShellSurroundings {
   readonly room: AirProperties;
   readonly entering_K: number;
   readonly cp_JPerKgK: number;
-  /** Rayleigh number of the outside of a wall, per kelvin. */
+  /** Rayleigh number of the outside of a wall, per kelvin, and what its sixth root counts by. */
   readonly outsidePerK: number;
+  readonly outsideSlope: number;
 }
 
 /** @returns g·β·L³/(ν·α) of the room's air on the height of the sinks */
@@ -147,10 +148,7 @@ export function updateShell(
   heat.upwardsOffset_W = faces.seen_m2 * (upTangent - up) * (plate_K - room_K);
 
   const outer_K = room_K + heat.outerShare * (wall_K - room_K);
-  const nusselt = nusseltVerticalPlateChurchillChu1975(
-    around.outsidePerK * Math.abs(outer_K - room_K),
-    room.prandtl,
-  );
+  const nusselt = nusseltBySlope(around.outsidePerK * Math.abs(outer_K - room_K), around.outsideSlope);
   const convection = (nusselt * room.k_WPerMK * factors.outsideHeat) / sink.length_m;
   const outside = convection + radiationCoefficient_WPerM2K(faces.sheet, outer_K, room_K);
   const wall = box.sheet_m / box.sheet_WPerMK + 1 / outside;

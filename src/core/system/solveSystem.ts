@@ -51,15 +51,19 @@ export function systemCurves(input: SystemInput, points: number): Curves | null 
 
 type Settled = { readonly ok: true; readonly intersections: readonly Intersection[] } | Unsolved;
 
-function settleAll(work: Work): Settled {
-  const { heat, power_W } = work;
-  const stranded = heat.stranded.find((r) => (power_W[r] as number) > 0);
+/** What keeps a box from having an answer before anything is computed: watts without a way out, no fan that turns. */
+export function hindrance({ heat, power_W, run, path, input }: Work): Unsolved | null {
+  const stranded = heat.layout.stranded.find((r) => (power_W[r] as number) > 0);
   if (stranded !== undefined) return { ok: false, reason: 'noHeatPath', details: { position: stranded } };
+  if (run.fans === 'stopped' || path.fans !== null) return null;
+  const { supply_V, start_V } = input.fan;
+  return { ok: false, reason: 'fanDoesNotStart', details: { supply_V, start_V } };
+}
+
+function settleAll(work: Work): Settled {
+  const none = hindrance(work);
+  if (none) return none;
   if (work.run.fans === 'stopped') return settleStopped(work) ?? { ok: true, intersections: [] };
-  if (work.path.fans === null) {
-    const { supply_V, start_V } = work.input.fan;
-    return { ok: false, reason: 'fanDoesNotStart', details: { supply_V, start_V } };
-  }
   const law = fanLaw(work);
   spreadAir(work);
   const start = law.curve.isNonIncreasing ? 0.6 * freeFlow_m3PerS(work) : (stableStart(work) ?? -1);
@@ -87,7 +91,7 @@ function stableStart(work: Work): number | null {
 }
 
 /** Whether the settled flow is the intersection that is marked as used. */
-function runsAtUsed(work: Work, intersections: readonly Intersection[]): boolean {
+export function runsAtUsed(work: Work, intersections: readonly Intersection[]): boolean {
   const used = intersections.find((point) => point.used);
   const flow_m3PerS = (work.flow.massFlow[work.path.fanLink] as number) / work.room.rho_kgPerM3;
   return used !== undefined && Math.abs(used.flow_m3PerS - flow_m3PerS) < 1e-6 * flow_m3PerS;

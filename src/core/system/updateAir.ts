@@ -19,8 +19,8 @@ export function updateAir(work: Work, share = 1): void {
   let gapArea_m2 = 0;
   for (let s = 0; s < heat.sinks.length; s++) {
     const nodes = heat.sinks[s];
-    const shell = heat.shells[s];
-    if (!nodes || !shell) continue;
+    const faces = heat.faces[s];
+    if (!nodes || !faces) continue;
     const airRise_K = rise_K[nodes.air] as number;
     carried_W += (G_WPerK[nodes.carry] as number) * airRise_K;
     const air = work.inSink[s] as AirProperties;
@@ -28,8 +28,8 @@ export function updateAir(work: Work, share = 1): void {
     airProperties(air, air.T_K + share * (there_K - air.T_K), p_Pa, moist);
     const beside_K = gapRise_K(work, s);
     carried_W += (work.shellHeat[s] as ShellHeat).carry_WPerK * beside_K;
-    gapRise += shell.faces.area_m2 * beside_K;
-    gapArea_m2 += shell.faces.area_m2;
+    gapRise += faces.area_m2 * beside_K;
+    gapArea_m2 += faces.area_m2;
     shell_W += givenOff_W(work, s, roomRise_K);
   }
   work.carried_W = carried_W;
@@ -51,8 +51,9 @@ export function updateAir(work: Work, share = 1): void {
 
 /** Rise of the hottest node over the entering air. */
 export function hottestRise_K(work: Work): number {
+  const { rise_K } = work.heat.network;
   let most_K = 0;
-  for (const rise_K of work.heat.network.rise_K) if (rise_K > most_K) most_K = rise_K;
+  for (let i = 0; i < rise_K.length; i++) if ((rise_K[i] as number) > most_K) most_K = rise_K[i] as number;
   return most_K;
 }
 

@@ -4,6 +4,7 @@ import { standardPressure_Pa } from '../air/standardPressure_Pa.ts';
 import { type AirState, createAirState } from '../airflow/network.ts';
 import { prepareNusselt } from '../channel/channelNusselt.ts';
 import { draught_Pa } from '../freeConvection/draught_Pa.ts';
+import { plateSlope } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
 import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
 import { type AirPath, buildAirPath, type LinkAir } from './airPath.ts';
 import { fanPower_W } from './fans.ts';
@@ -33,6 +34,7 @@ export interface Work {
   /** Air of the room, of the plenum, in the gaps, of the exhaust, and in each sink. */
   readonly room: AirProperties;
   readonly outsidePerK: number;
+  readonly outsideSlope: number;
   readonly plenum: AirProperties;
   readonly gap: AirProperties;
   readonly exhaust: AirProperties;
@@ -98,6 +100,7 @@ export function prepareWork(input: SystemInput, run: Run): Work {
     sinkHeat: bank.present.map((here, s) => (here ? createSinkHeat(bank, channel, s) : null)),
     room,
     outsidePerK: outsidePerK(room, input.sink.length_m),
+    outsideSlope: plateSlope(room.prandtl),
     plenum: createAirProperties(),
     gap: createAirProperties(),
     exhaust: createAirProperties(),
@@ -128,8 +131,7 @@ const thickens = 1.4;
 export function spreadAir(work: Work): void {
   const { rho, mu, lift, fade, drop, massFlow } = work.flow;
   const links = work.path.links;
-  const given_W = work.carried_W + work.shell_W;
-  const cools = given_W > 0 ? work.carried_W / given_W : 1;
+  const cools = airShare(work);
   // What goes round inside the box takes its warmth with it, whatever its flow.
   const within = Math.abs(leavingShare(work));
   for (let i = 0; i < links.length; i++) {
@@ -150,6 +152,12 @@ export function spreadAir(work: Work): void {
     const share = work.answers ? cools : streamAnswer(work, link.air);
     fade[i] = share * (link.passage ? within : 1) * (thinner - slower);
   }
+}
+
+/** Of the watts given off, what the air takes; where hardly any are, or walls bring some in, rounding must not steer. */
+function airShare({ carried_W, shell_W }: Work): number {
+  const given_W = carried_W + shell_W;
+  return given_W > 0 ? Math.min(1, Math.max(0, carried_W / given_W)) : 1;
 }
 
 /**

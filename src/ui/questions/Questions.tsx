@@ -2,10 +2,12 @@ import type { Report } from '../../report/types.ts';
 import { Compare } from './Compare.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
 import { WhereDoesTheAirGo } from './WhereDoesTheAirGo.tsx';
 import { WhereDoTheKelvinsGo } from './WhereDoTheKelvinsGo.tsx';
+import { WhichGap } from './WhichGap.tsx';
 
 /** The questions below the bench, in reading order; *Will it hold?* stands beside the drawing by itself. */
 export function Questions({ report }: { readonly report: Report }) {
@@ -14,7 +16,9 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhatToChangeFirst />
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />
+      <WhichGap />
       <WhatIfTheFanStops report={report} />
+      <WhatSizeDoINeed />
       <Compare />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />

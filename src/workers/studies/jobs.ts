@@ -1,13 +1,23 @@
 import { reportJob } from '../../report/reportJob.ts';
 import { changesJob } from '../../studies/changes/changes.ts';
 import { compareJob } from '../../studies/compare/compare.ts';
+import { gapLineJob } from '../../studies/gaps/gapLine.ts';
+import { gapMapJob } from '../../studies/gaps/gapMap.ts';
 import type { Job } from '../../studies/job.ts';
+import { fanChoiceJob } from '../../studies/sizing/fanChoice.ts';
+import { finSizingJob } from '../../studies/sizing/finSizing.ts';
+import { sizingJob } from '../../studies/sizing/sizing.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  sizing: sizingJob,
+  finSizing: finSizingJob,
+  fanChoice: fanChoiceJob,
   changes: changesJob,
   compare: compareJob,
+  gaps: gapLineJob,
+  gapMap: gapMapJob,
 } as const;
 
 export type Jobs = typeof jobs;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { getAt, joinPath, patternOf, setAt, splitPath } from '../../../src/model/path.ts';
+import { getAt, joinPath, patternOf, setAll, setAt, splitPath } from '../../../src/model/path.ts';
 
 const root = { a: { b: [{ c: 1 }, { c: 2 }] }, d: 3 };
 
@@ -25,6 +25,19 @@ describe('a path', () => {
     expect(next).toEqual({ a: { b: [{ c: 9 }, { c: 2 }] }, d: 3 });
     expect(root.a.b[0]?.c).toBe(1);
     expect(next.a.b[1]).toBe(root.a.b[1]);
+  });
+
+  test('sets many places in one copy, the later one where two are the same', () => {
+    const next = setAll(root, { 'a.b[0].c': 9, 'a.b[1]': { c: 7 }, 'a.b[1].c': 8, d: 4 });
+    expect(next).toEqual({ a: { b: [{ c: 9 }, { c: 8 }] }, d: 4 });
+    expect(root).toEqual({ a: { b: [{ c: 1 }, { c: 2 }] }, d: 3 });
+    expect(setAll(root, {})).toBe(root);
+  });
+
+  test('leaves a value that was put in as it was, even where a later one goes into it', () => {
+    const value = { c: 7 };
+    setAll(root, { 'a.b[1]': value, 'a.b[1].c': 8 });
+    expect(value).toEqual({ c: 7 });
   });
 
   test('is refused where there is no such place', () => {

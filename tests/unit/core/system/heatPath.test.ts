@@ -27,7 +27,7 @@ describe('buildHeatPath', () => {
     const cut = pathOf({ ...base, hasFirstSink: false });
     expect(cut.positions[0]?.filmContact).toBeNull();
     expect(cut.sinks[0]).toBeNull();
-    expect(cut.stranded).toEqual([]);
+    expect(cut.layout.stranded).toEqual([]);
   });
 
   test('tells a resistor that no sink serves', () => {
@@ -36,7 +36,7 @@ describe('buildHeatPath', () => {
       hasFirstSink: false,
       secondFace: { ...base.secondFace, way: 'free' },
     };
-    expect(pathOf(input).stranded).toEqual([0]);
+    expect(pathOf(input).layout.stranded).toEqual([0]);
   });
 
   test('starts the second way at the terminals for tabs and at the body for a bond', () => {

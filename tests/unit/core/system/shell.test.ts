@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { airProperties, createAirProperties } from '../../../../src/core/air/airProperties.ts';
+import { plateSlope } from '../../../../src/core/freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
 import { channelEmissivity } from '../../../../src/core/radiation/channelEmissivity.ts';
 import { radiationFlux_WPerM2 } from '../../../../src/core/radiation/radiationFlux_WPerM2.ts';
 import { bankGeometry } from '../../../../src/core/system/geometry.ts';
@@ -71,6 +72,7 @@ const around = (input: SystemInput, entering_K = 298.15) => ({
   entering_K,
   cp_JPerKgK: 1006,
   outsidePerK: outsidePerK(room, input.sink.length_m),
+  outsideSlope: plateSlope(room.prandtl),
 });
 
 /** Conductances with the wall at rest at this plate, by rounds until nothing moves. */

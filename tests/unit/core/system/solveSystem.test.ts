@@ -50,6 +50,21 @@ describe('resistors that are off', () => {
   });
 });
 
+describe('no watts at all', () => {
+  const at = (power_W: number, supply_V: number) =>
+    solved({ ...sampleInput(3, power_W), fan: { ...base.fan, supply_V } }).air;
+
+  test.each([12, 8, 6])('draw as much air as a billionth of a watt, at %d V', (supply_V) => {
+    expect(at(0, supply_V).flow_m3PerS / at(1e-9, supply_V).flow_m3PerS).toBeCloseTo(1, 9);
+  });
+
+  test.each([12, 8, 6])('leave stage by stage the pressure of the fan, at %d V', (supply_V) => {
+    const { stages, fanPressure_Pa, draught_Pa } = at(0, supply_V);
+    const sum = stages.reduce((total, { dp_Pa }) => total + dp_Pa, 0);
+    expect(Math.abs(sum / (fanPressure_Pa + draught_Pa) - 1)).toBeLessThan(1e-8);
+  });
+});
+
 describe('a row read from its other end', () => {
   test.each([
     ['as built', [0, 0, 0, 0, 0], [3, 3, 3, 3, 3], true, true],
