@@ -28,8 +28,9 @@ export function WhatToChangeFirst() {
     onVariant:
       asVariant &&
       ((row: Takable) => {
-        void asVariant(row);
-        setDone(`Kept as it was. On the bench is now its variant “${row.variant}”. It ${row.word}.`);
+        void asVariant(row).then((name) =>
+          setDone(`Kept as it was. On the bench is now its variant “${name}”. It ${row.word}.`),
+        );
       }),
   };
   const { rows, tables, remarks } = report;
