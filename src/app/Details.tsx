@@ -1,9 +1,12 @@
-import { useMemo } from 'react';
+import { type RefObject, useMemo } from 'react';
 import { createPortal } from 'react-dom';
 import type { Reported } from '../report/reportJob.ts';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { createStudies } from '../store/studies.ts';
 import { KeeperContext } from '../ui/bench/KeeperContext.ts';
+import { ChangesProvider } from '../ui/questions/changes/ChangesContext.tsx';
+import { FirstChange } from '../ui/questions/changes/FirstChange.tsx';
+import { ShortList } from '../ui/questions/changes/ShortList.tsx';
 import { Questions } from '../ui/questions/Questions.tsx';
 import { PartsVaryLine } from '../ui/questions/tolerance/PartsVaryLine.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
@@ -14,52 +17,74 @@ import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
 import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
+import type { Designs } from './useDesigns.ts';
 import { useReport } from './useReport.ts';
 
 interface Places {
-  /** Under the limits beside the drawing. */
+  /** One line above the limits beside the drawing. */
+  readonly aboveLimits: HTMLElement | null;
+  /** Under them. */
   readonly underLimits: HTMLElement | null;
   /** In the figure of the drawing. */
   readonly underDrawing: HTMLElement | null;
 }
 
-interface Props extends Places {
+interface Asked extends Places {
   readonly answer: Answer;
+}
+
+interface Props extends Asked {
   readonly keeper: Promise<Keeper>;
   /** Under the words of the verdict. */
   readonly inVerdict: HTMLElement | null;
+  /** Another object with every edit, so it comes in one that stays. */
+  readonly designs: RefObject<Designs>;
 }
 
 const studies = createStudies(browserPool());
 
 /** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
-export function Details(props: Props) {
+export function Details({ keeper, designs, inVerdict, ...asked }: Props) {
+  const kept = useMemo(
+    () => ({ keeper, open: (id: string, name: string) => designs.current.kept(id, name) }),
+    [keeper, designs],
+  );
   return (
     <StudiesContext value={studies}>
-      <KeeperContext value={props.keeper}>
-        <Reports {...props} />
+      <KeeperContext value={kept}>
+        <ChangesProvider>
+          <Reports {...asked} />
+        </ChangesProvider>
       </KeeperContext>
-      {props.inVerdict && createPortal(<PartsVaryLine />, props.inVerdict)}
+      {inVerdict && createPortal(<PartsVaryLine />, inVerdict)}
     </StudiesContext>
   );
 }
 
-function Reports({ answer: { design, prefs }, underLimits, underDrawing }: Places & Pick<Props, 'answer'>) {
+function Reports({ answer: { design, prefs }, aboveLimits, underLimits, underDrawing }: Asked) {
   const question = useMemo(() => ({ design, prefs }), [design, prefs]);
   const taken = useReport(question);
   return useMemo(
-    () => taken && <Shown {...taken} {...{ underLimits, underDrawing }} />,
-    [taken, underLimits, underDrawing],
+    () => taken && <Shown {...taken} {...{ aboveLimits, underLimits, underDrawing }} />,
+    [taken, aboveLimits, underLimits, underDrawing],
   );
 }
 
-function Shown({ report, outcome, underLimits, underDrawing }: Reported & Places) {
+function Shown({ report, outcome, aboveLimits, underLimits, underDrawing }: Reported & Places) {
   const taken = useMemo(() => ({ report, outcome }), [report, outcome]);
   return (
     <TakeOutContext value={taken}>
       {underDrawing &&
         createPortal(<SaveRow id="drawing" caption="The box, to scale" picture />, underDrawing)}
-      {underLimits && createPortal(<WillItHoldMore report={report} />, underLimits)}
+      {aboveLimits && createPortal(<FirstChange />, aboveLimits)}
+      {underLimits &&
+        createPortal(
+          <>
+            <ShortList />
+            <WillItHoldMore report={report} />
+          </>,
+          underLimits,
+        )}
       <Questions report={report} />
       <Sheet report={report} />
       <PrintDialog />

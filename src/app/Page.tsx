@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { lazy, Suspense, useMemo, useRef, useState } from 'react';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
 import { PartPanel } from '../ui/fields/PartPanel.tsx';
@@ -32,13 +32,27 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const change = useChange(answer);
   const problems = useDesign((state) => state.problems);
   const designs = useDesigns(keeper);
+  // One object for as long as the page lives: what stands below need not render for every key.
+  const present = useRef(designs);
+  present.current = designs;
   const goTo = useGoTo();
+  const [aboveLimits, setAboveLimits] = useState<HTMLElement | null>(null);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
   const [inVerdict, setInVerdict] = useState<HTMLElement | null>(null);
   const details = useMemo(
-    () => <Details {...{ answer, keeper, underLimits, underDrawing, inVerdict }} />,
-    [answer, keeper, underLimits, underDrawing, inVerdict],
+    () => (
+      <Details
+        answer={answer}
+        keeper={keeper}
+        designs={present}
+        aboveLimits={aboveLimits}
+        underLimits={underLimits}
+        underDrawing={underDrawing}
+        inVerdict={inVerdict}
+      />
+    ),
+    [answer, keeper, aboveLimits, underLimits, underDrawing, inVerdict],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);
@@ -63,7 +77,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
             )}
             <ViewBoundary store={store} name="the answer" of={answer}>
               <KeyFigures figures={report.figures} change={change} />
-              <WillItHold report={report} onPlace={setUnderLimits} />
+              <WillItHold report={report} onPlaceAbove={setAboveLimits} onPlace={setUnderLimits} />
             </ViewBoundary>
           </div>
         </div>

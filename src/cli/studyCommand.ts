@@ -62,7 +62,7 @@ export async function studyCommand(
   if (strange !== undefined) return refuse(`${what} knows no ${strange}=.`);
   const design = await readDesignFile(file, terminal);
   if (design === null) return 2;
-  const report = await kind.run(pool, design, options, system);
+  const report = await kind.run(pool, design, options, system, (path) => readDesignFile(path, terminal));
   if (typeof report === 'string') return refuse(report);
   if (csv === null) {
     terminal.out(studyText(report));

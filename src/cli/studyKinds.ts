@@ -3,6 +3,8 @@ import type { UnitSystem } from '../model/say.ts';
 import type { StudyReport } from '../report/studyReport.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { changesStudy, compareStudy } from './changeStudies.ts';
+import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
 import { toleranceStudy } from './toleranceStudy.ts';
 
@@ -19,6 +21,8 @@ export interface StudyKind {
     design: Design,
     options: Options,
     system: UnitSystem,
+    /** A further design file; `null` where it cannot be had, the reason told. */
+    open: (file: string) => Promise<Design | null>,
   ) => Promise<StudyReport | string>;
 }
 
@@ -48,6 +52,10 @@ function kind<N extends JobName>(
 }
 
 export const studyKinds: Readonly<Record<string, StudyKind>> = {
+  gaps: kind('gaps', gapLineStudy),
+  'gap-map': kind('gapMap', gapMapStudy),
+  changes: kind('changes', changesStudy),
+  compare: compareStudy,
   size: kind('sizing', sizeStudy),
   fins: kind('finSizing', finStudy),
   fans: kind('fanChoice', fanStudy),

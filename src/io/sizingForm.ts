@@ -1,17 +1,15 @@
 import type { Design } from '../model/design.ts';
-import { fieldAt } from '../model/fields.ts';
-import type { Path } from '../model/path.ts';
 import {
   type Dimension,
   editIn,
   parseIn,
-  sayQuantity,
   sayRange,
   type UnitSystem,
   unitFor,
   unitSymbol,
 } from '../model/say.ts';
 import { type FinRules, usualRules } from '../studies/sizing/finRules.ts';
+import { hardOf } from '../studies/sizing/sizers.ts';
 import type { Target } from '../studies/sizing/target.ts';
 
 /** What may be typed for a sizing. */
@@ -76,8 +74,11 @@ const mostValues = 8;
 
 /** What the form asks of this design, and how its boxes look. */
 export function askedSizing(form: SizingForm, design: Design, system: UnitSystem): AskedSizing {
-  const usual = usualTexts(design, system);
-  const reads = mapBoxes((key) => readBox(kinds[key], form.texts[key] ?? usual[key], system));
+  const usual = usualValues(design);
+  const reads = mapBoxes((key) => {
+    const text = form.texts[key];
+    return text === undefined ? untouched(kinds[key], usual[key], system) : readBox(kinds[key], text, system);
+  });
   const boxes = mapBoxes((key) => reads[key].box);
   const rules = rulesOf(reads);
   const target = targetOf(form, design, reads);
@@ -85,23 +86,27 @@ export function askedSizing(form: SizingForm, design: Design, system: UnitSystem
   return { boxes: { ...boxes, least: { ...boxes.least, problem: upsideDown } }, target, rules: null };
 }
 
-/** Texts to begin with, in the units of the system. */
-function usualTexts(design: Design, system: UnitSystem): Record<SizingBoxKey, string> {
+/** Values to begin with. */
+function usualValues(design: Design): Record<SizingBoxKey, readonly number[]> {
   const rules = usualRules(design);
-  const lengths = (values_m: readonly number[]) =>
-    values_m.map((value_m) => editIn(value_m, 'length', unitFor('length', system))).join(', ');
-  const margin = sayQuantity(usualMargin_K, 'temperatureDifference', system);
   return {
-    margin: margin.replace(/[^\d.]+$/, ''),
-    cutters: lengths(rules.cutters_m),
-    depth: String(rules.depthRatio),
-    thicknesses: lengths(rules.thicknesses_m),
-    thinnest: lengths([rules.leastThickness_m]),
-    least: lengths([rules.leastHeight_m]),
-    most: lengths([rules.mostHeight_m]),
-    sound: '',
-    pressure: '',
+    margin: [usualMargin_K],
+    cutters: rules.cutters_m,
+    depth: [rules.depthRatio],
+    thicknesses: rules.thicknesses_m,
+    thinnest: [rules.leastThickness_m],
+    least: [rules.leastHeight_m],
+    most: [rules.mostHeight_m],
+    sound: [],
+    pressure: [],
   };
+}
+
+/** A box as it begins: its values to the last bit, whatever its text shows of them. */
+function untouched({ dimension }: Kind, values: readonly number[], system: UnitSystem): Read {
+  const key = unitFor(dimension, system);
+  const text = values.map((value) => editIn(value, dimension, key)).join(', ');
+  return { box: { text, unit: unitSymbol(dimension, key), problem: null }, values };
 }
 
 interface Read {
@@ -172,9 +177,4 @@ function mapBoxes<T>(make: (key: SizingBoxKey) => T): Record<SizingBoxKey, T> {
     SizingBoxKey,
     T
   >;
-}
-
-function hardOf(path: Path): readonly [number, number] {
-  const field = fieldAt(path);
-  return field.kind === 'quantity' ? field.hard : [0, 0];
 }

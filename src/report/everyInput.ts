@@ -5,7 +5,7 @@ import { sayInput } from '../model/sayInput.ts';
 import type { InputSheet, UnitSystem } from './types.ts';
 
 /** Parts with inputs of their own, in the order of the form: the job, the way of the air, the heat, what bounds it. */
-const parts = [
+export const formParts = [
   ['room', 'Room'],
   ['load', 'Load'],
   ['inlet', 'Inlet'],
@@ -70,7 +70,7 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
       'Title block',
       fields.filter(({ pattern }) => !/[.[]/.test(pattern)),
     ),
-    ...parts.map(([key, title]) => single(key, title, own(`${key}.`))),
+    ...formParts.map(([key, title]) => single(key, title, own(`${key}.`))),
     ...beside('parts', 'Kinds of resistor', design.parts.length),
     ...below('positions', 'Resistors along the row', design.positions.length),
     ...below('fan.curve', 'Curve of the fan', design.fan.curve.length),

@@ -1,6 +1,6 @@
 import type { LimitKey } from '../core/system/outcome.ts';
 
-/** What a limit belongs to, within a sentence. */
+/** Where a limit stands, as a sentence says it: "6 K at the derating line". */
 export const limitPlaces: Readonly<Record<LimitKey, string>> = {
   film: 'the film',
   pulse: 'the film in the pulse',
@@ -13,6 +13,6 @@ export const limitPlaces: Readonly<Record<LimitKey, string>> = {
   exhaust: 'the exhaust air',
   sound: 'the sound',
   voltage: 'the element voltage',
-  stall: 'the fan’s stall',
+  stall: 'the stall of the fan',
   ratedPower: 'the rated power',
 };

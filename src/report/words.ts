@@ -57,6 +57,10 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+export function small(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** "a", "a and b", "a, b and c". */
 export function listed(words: readonly string[]): string {
   if (words.length < 2) return words.join('');

@@ -1,7 +1,8 @@
+import { accepts } from '../model/accepts.ts';
 import { setAt } from '../model/path.ts';
 import { without } from './drafts.ts';
 import { readText } from './readText.ts';
-import { accepts, removeRow } from './rows.ts';
+import { removeRow } from './rows.ts';
 import type { Entered } from './state.ts';
 import { rememberUnit, unitTyped } from './unitTyped.ts';
 

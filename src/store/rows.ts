@@ -1,4 +1,4 @@
-import { fieldAt, rowLimits } from '../model/fields.ts';
+import { rowLimits } from '../model/fields.ts';
 import { getAt, type Path, setAt } from '../model/path.ts';
 import { closeRow, openRow } from './drafts.ts';
 import type { DesignState } from './state.ts';
@@ -50,25 +50,4 @@ export function insertPoint(state: Edited, list: Path, after: number): Edited | 
     flow_m3PerS: (a.flow_m3PerS + b.flow_m3PerS) / 2,
     dp_Pa: (a.dp_Pa + b.dp_Pa) / 2,
   });
-}
-
-/** A value that an action may write there: the schema's rule for this one place. */
-export function accepts(path: Path, value: unknown): boolean {
-  const field = fieldAt(path);
-  switch (field.kind) {
-    case 'flag':
-      return typeof value === 'boolean';
-    case 'choice':
-      return typeof value === 'string' && field.options.includes(value);
-    case 'text':
-      return typeof value === 'string' && value.length <= field.longest;
-    case 'count':
-      return Number.isInteger(value) && within(value as number, field.hard);
-    case 'quantity':
-      return typeof value === 'number' && within(value, field.hard);
-  }
-}
-
-function within(value: number, [low, high]: readonly [number, number]): boolean {
-  return value >= low && value <= high;
 }

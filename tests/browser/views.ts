@@ -31,6 +31,16 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await unfold(page);
   yield { name: 'boxes drawn as parts vary', within: '#what-if-parts-vary' };
 
+  const against = page.getByLabel('Against', { exact: true });
+  await against.selectOption({ label: 'Slot width' });
+  await page.getByRole('img', { name: /^Film margin over/ }).waitFor();
+  const values = page.getByLabel('Values, side clearance');
+  const usual = await values.inputValue();
+  await values.fill('tight');
+  yield { name: 'a map of two gaps, and a list that does not read', within: '#which-gap' };
+  await values.fill(usual);
+  await against.selectOption({ label: 'this gap alone' });
+
   await chooseInList(page, 'Fan');
   await field(page, 'Fan supply').fill('nonsense');
   await field(page, 'Point 2, flow').fill('abc');

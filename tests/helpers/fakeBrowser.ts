@@ -3,11 +3,12 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import type { Cupboard } from '../../src/store/keeping/cupboard.ts';
 import { createKeeper, type Heard, type Left, type Surroundings } from '../../src/store/keeping/keeper.ts';
-import { type KeptDesign, readLastDesign } from '../../src/store/keeping/record.ts';
+import { type KeptDesign, readLastDesign, unreadIn } from '../../src/store/keeping/record.ts';
 
 /** One browser in memory: a cupboard that any number of its tabs share. */
 export function fakeBrowser() {
   const kept = new Map<string, KeptDesign>();
+  const strange: unknown[] = [];
   const listeners = new Map<number, (heard: Heard) => void>();
   const left = new Map<string, Left>();
   let last: unknown;
@@ -20,6 +21,10 @@ export function fakeBrowser() {
     list: async () => {
       check();
       return [...kept.values()];
+    },
+    unread: async () => {
+      check();
+      return strange.flatMap((found) => unreadIn(found) ?? []);
     },
     read: async (id) => {
       check();
@@ -79,6 +84,8 @@ export function fakeBrowser() {
   };
   return {
     kept,
+    /** What some other program, or a hand, has left in the cupboard. */
+    strange,
     left,
     /** Another tab, with the design it had open before a reload. */
     openTab: (remembered: string | null = null, design: Design = exampleById('eightResistors')) => {

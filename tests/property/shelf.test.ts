@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sources } from '../../src/core/sources.ts';
+import { accepts } from '../../src/model/accepts.ts';
 import { designSchema } from '../../src/model/design.ts';
 import { exampleById } from '../../src/model/examples/examples.ts';
 import { setAt } from '../../src/model/path.ts';
@@ -8,7 +9,6 @@ import { anyPlaceOf, type KindId, keyOf, kindIds, kinds } from '../../src/model/
 import { longest } from '../../src/model/shelf/ownEntries.ts';
 import { shelf } from '../../src/model/shelf/shelf.ts';
 import { standingOf, writesOf } from '../../src/model/shelf/standing.ts';
-import { accepts } from '../../src/store/rows.ts';
 import { arbitraryDesign } from '../helpers/arbitraryDesign.ts';
 
 const all = kindIds.flatMap((kind) => shelf[kind].map((entry) => [kind, entry.name, entry] as const));

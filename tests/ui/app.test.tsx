@@ -68,11 +68,14 @@ describe('the page', () => {
       .filter((text) => text?.endsWith('?'));
     expect(questions).toEqual([
       'Will it hold?',
+      'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
       'What if parts vary?',
       'What size do I need?',
+      'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
     ]);

@@ -1,4 +1,5 @@
-import { render, screen, within } from '@testing-library/react';
+import { render as renderBare, screen, within } from '@testing-library/react';
+import type { ReactElement } from 'react';
 import { describe, expect, test } from 'vitest';
 import {
   driftTable,
@@ -15,8 +16,10 @@ import { Questions } from '../../src/ui/questions/Questions.tsx';
 import { WhatIfTheFanStops } from '../../src/ui/questions/WhatIfTheFanStops.tsx';
 import { WillItHold } from '../../src/ui/questions/WillItHold.tsx';
 import { WillItHoldMore } from '../../src/ui/questions/WillItHoldMore.tsx';
-import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { exampleIds, sampleExample, sampleOf, sampleWithoutAnswer } from '../helpers/sampleReport.ts';
+
+const render = (piece: ReactElement) => renderBare(piece, { wrapper: BenchAround });
 
 /** What stands in the twin of a table, heads first. */
 function shown(container: HTMLElement, { caption }: TextTable): (string | null)[][] {
@@ -37,7 +40,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   const { report } = sampleExample(id);
 
   test('stand in order, each a region under its own heading, its sentence first', () => {
-    renderWithDesign(
+    render(
       <>
         <WillItHold report={report} onPlace={() => {}} />
         <Questions report={report} />
@@ -46,11 +49,14 @@ describe.each(exampleIds)('the questions about %s', (id) => {
     const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
     expect(headings).toEqual([
       'Will it hold?',
+      'What should be changed first?',
       'Where does the air go?',
       'Where do the kelvins go?',
+      'Which gap?',
       'What if the fan stops?',
       'What if parts vary?',
       'What size do I need?',
+      'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
     ]);
@@ -83,7 +89,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('give every chart a table twin with all its rows', () => {
-    const { container } = renderWithDesign(<Questions report={report} />);
+    const { container } = render(<Questions report={report} />);
     const twins = [...container.querySelectorAll('details table')];
     const rows = (caption: string) =>
       twins
@@ -118,7 +124,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('show of a bad day cell by cell what the report says', () => {
-    const { container } = renderWithDesign(
+    const { container } = render(
       <>
         <WillItHoldMore report={report} />
         <Questions report={report} />
@@ -145,7 +151,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
   });
 
   test('list every method with equation, source, range and scatter, and every source and caution', () => {
-    const { container } = renderWithDesign(<Questions report={report} />);
+    const { container } = render(<Questions report={report} />);
     const text = container.textContent ?? '';
     for (const method of report.methods)
       for (const part of [method.title, method.equation, method.source, method.range, method.scatter])
@@ -158,21 +164,24 @@ describe.each(exampleIds)('the questions about %s', (id) => {
 
 test('without an answer every question still says why', () => {
   const { report } = sampleWithoutAnswer();
-  const { container } = renderWithDesign(
+  const { container } = render(
     <>
       <WillItHold report={report} onPlace={() => {}} />
       <Questions report={report} />
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(8);
+  expect(sections).toHaveLength(11);
   for (const section of sections) {
     const own: Record<string, string> = {
+      'what-to-change-first': 'Being computed',
+      compare: 'nothing to compare with',
       'what-if-the-fan-stops': report.fanStop.sentence,
       // Studies of their own, answered a moment later.
       'what-size': '',
       'what-if-parts-vary': '',
       'what-has-to-be-cut': report.cut.sentence,
+      'which-gap': '',
       'how-is-it-computed': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);

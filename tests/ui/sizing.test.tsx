@@ -10,8 +10,8 @@ import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
 import { KeeperContext } from '../../src/ui/bench/KeeperContext.ts';
 import { WhatSizeDoINeed } from '../../src/ui/questions/WhatSizeDoINeed.tsx';
 import { StudiesContext } from '../../src/ui/studies/StudiesContext.ts';
-import { browserPool } from '../../src/workers/studies/browserPool.ts';
 import { fakeBrowser } from '../helpers/fakeBrowser.ts';
+import { promptPool } from '../helpers/pools.ts';
 
 const slow = { timeout: 15_000 };
 
@@ -26,8 +26,8 @@ async function openQuestion(design: Design, others: readonly Design[] = []) {
   const { store, keeper } = browser.openTab(null, design);
   render(
     <DesignContext value={store}>
-      <KeeperContext value={Promise.resolve(keeper)}>
-        <StudiesContext value={createStudies(browserPool())}>
+      <KeeperContext value={{ keeper: Promise.resolve(keeper), open: () => {} }}>
+        <StudiesContext value={createStudies(promptPool)}>
           <WhatSizeDoINeed />
         </StudiesContext>
       </KeeperContext>
@@ -81,6 +81,7 @@ describe('what size do I need', () => {
     const table = await screen.findByRole('region', { name: /^Best fins of every count/ }, slow);
     await waitFor(() => expect(screen.getByText(/^Best of \d+ sets/)).toBeInTheDocument(), slow);
     expect(within(table).getAllByRole('row').length).toBeGreaterThan(3);
+    expect(await takeable(/^Take the best: 6 fins/)).toBeInTheDocument();
     const take = await takeable(/^Take: 6 fins/, table);
     act(() => store.getState().setText('baffle.sideClearance_m', '1 mm'));
     expect(await screen.findByText(/of the design or the rules before/, {}, slow)).toBeInTheDocument();

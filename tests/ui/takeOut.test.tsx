@@ -12,7 +12,7 @@ import { readColour } from '../../src/ui/takeOut/colour.ts';
 import { SaveRow } from '../../src/ui/takeOut/SaveRow.tsx';
 import { TakeAway } from '../../src/ui/takeOut/TakeAway.tsx';
 import { TakeOutContext } from '../../src/ui/takeOut/TakeOutContext.ts';
-import { renderWithDesign } from '../helpers/renderWithDesign.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { sampleExample } from '../helpers/sampleReport.ts';
 
 const { report, outcome } = sampleExample('eightResistors');
@@ -73,11 +73,12 @@ describe('a table', () => {
   });
 
   test('is offered wherever it is shown, each once, and every figure as a picture', () => {
-    const { container } = renderWithDesign(
+    const { container } = render(
       <TakeOutContext value={shown}>
         <WillItHoldMore report={report} />
         <Questions report={report} />
       </TakeOutContext>,
+      { wrapper: BenchAround },
     );
     const labels = [...container.querySelectorAll('section > table')].map(
       (table) => table.parentElement?.getAttribute('aria-label') ?? '',

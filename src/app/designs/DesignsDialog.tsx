@@ -31,7 +31,7 @@ export function DesignsDialog({ designs, keeper }: { readonly designs: Designs; 
           <div className={styles.choices}>
             <Button
               onClick={() => {
-                keeper.makeVariant(nextVariant(family.map(({ content }) => content.design.variant)));
+                void keeper.makeVariant(nextVariant(family.map(({ content }) => content.design.variant)));
                 show(null);
               }}
             >

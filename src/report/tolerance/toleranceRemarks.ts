@@ -2,7 +2,7 @@ import { cards } from '../../core/cards.ts';
 import type { Design } from '../../model/design.ts';
 import type { Influence, ToleranceResult } from '../../studies/tolerance/result.ts';
 import { plain } from '../format.ts';
-import { listed, percent } from '../words.ts';
+import { listed, percent, share } from '../words.ts';
 import { ofSo } from './toleranceWords.ts';
 
 /** How it was done, and what it rests on. */
@@ -24,6 +24,11 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
     'What is drawn beyond the limits of an input, or beyond what can be built, stands at the nearest value that can: a gap is never less than nothing.',
     ...movedRemark(result),
     'Within one box all bonds are alike, and so are all sinks; only resistors differ from one another. Skewed spreads have the value of the design in the middle; so have factors of methods, with the scatter of their cards.',
+    ...(design.bond.designShare < 1
+      ? [
+          `The conductivity of the bond scatters about what the design counts on, ${share(design.bond.designShare)} of the data sheet.`,
+        ]
+      : []),
     ...(design.load.atWorst
       ? [
           'Resistances and the supply are drawn, so that nothing is taken at the worst of its tolerance besides.',

@@ -28,7 +28,7 @@ export interface InfluenceRow {
   readonly label: string;
   /** Of the margin's variance. */
   readonly value: string;
-  /** Which way it works. */
+  /** What more of it makes the film. */
   readonly aside: string;
   readonly share: number;
   readonly onHolding: string;
@@ -126,7 +126,7 @@ function influenceRows({ influences }: ToleranceResult): InfluenceRow[] {
   return influences.map((influence) => ({
     key: influence.of.is === 'input' ? influence.of.path : influence.of.factor,
     label: capital(influenceName(influence)),
-    aside: Math.abs(influence.way) < 0.02 ? '' : influence.way > 0 ? 'more is cooler' : 'more is hotter',
+    aside: Math.abs(influence.way) < 0.02 ? '' : influence.way > 0 ? 'cooler' : 'hotter',
     share: influence.onMargin,
     ...withAmounts({
       value: saidPercent(influence.onMargin),

@@ -1,5 +1,5 @@
 import { createStore, del, entries, get, type UseStore, update } from 'idb-keyval';
-import { type KeptDesign, readKept, readLastDesign } from './record.ts';
+import { type KeptDesign, readKept, readLastDesign, type Unread, unreadIn } from './record.ts';
 
 /** What became of a writing; after a clash, what another tab has written meanwhile. */
 export type Written = { readonly ok: true } | { readonly ok: false; readonly there: KeptDesign | null };
@@ -7,6 +7,8 @@ export type Written = { readonly ok: true } | { readonly ok: false; readonly the
 /** Where designs are kept between visits; replaced in tests. Any call may fail: private window, disk full. */
 export interface Cupboard {
   readonly list: () => Promise<readonly KeptDesign[]>;
+  /** What is in it and cannot be read. */
+  readonly unread: () => Promise<readonly Unread[]>;
   readonly read: (id: string) => Promise<KeptDesign | null>;
   /** Writes if what is there is still what the writer has `seen`; `null`: nothing yet. In one piece with the reading. */
   readonly write: (record: KeptDesign, seen: string | null) => Promise<Written>;
@@ -28,6 +30,10 @@ export function browserCupboard(): Cupboard {
     list: async () => {
       const found = await entries<string, unknown>(shelf());
       return found.flatMap(([, value]) => readKept(value) ?? []);
+    },
+    unread: async () => {
+      const found = await entries<string, unknown>(shelf());
+      return found.flatMap(([, value]) => unreadIn(value) ?? []);
     },
     read: async (id) => readKept(await get(id, shelf())),
     write: async (record, seen) => {

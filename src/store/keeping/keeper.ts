@@ -4,7 +4,7 @@ import { examples } from '../../model/examples/examples.ts';
 import type { DesignStore } from '../designStore.ts';
 import type { DesignState, Identity, Keeping } from '../state.ts';
 import type { Cupboard } from './cupboard.ts';
-import { contentOf, type KeptDesign } from './record.ts';
+import { contentOf, type KeptDesign, type Unread } from './record.ts';
 
 /** What the keeper takes from the browser; replaced in tests. */
 export interface Surroundings {
@@ -50,10 +50,14 @@ export interface Keeper {
   readonly leave: () => void;
   /** All kept designs, the one written last first. May reject. */
   readonly list: () => Promise<readonly KeptDesign[]>;
+  /** Designs in the cupboard that cannot be read. May reject. */
+  readonly unread: () => Promise<readonly Unread[]>;
+  /** Hears whenever the list may be another: after a writing, here or in another tab. @returns what ends it */
+  readonly watch: (hear: () => void) => () => void;
   /** Puts a kept design on the bench. @returns false where it is not there any more */
   readonly open: (id: string) => Promise<boolean>;
-  /** What is on the bench goes on as another design of the same family. */
-  readonly makeVariant: (name: string) => void;
+  /** What is on the bench stays in the cupboard as it is, and goes on as another design of the same family. */
+  readonly makeVariant: (name: string) => Promise<void>;
   readonly remove: (record: KeptDesign) => Promise<void>;
   /** Puts a removed one back. */
   readonly putBack: (record: KeptDesign) => Promise<void>;
@@ -77,6 +81,10 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
   let written: DesignState = store.getState();
   const me = around.newId();
   let busy: Promise<boolean> = Promise.resolve(true);
+  const hearers = new Set<() => void>();
+  const tellHearers = () => {
+    for (const hear of hearers) hear();
+  };
 
   const setKeeping = (keeping: Keeping) => {
     if (store.getState().keeping !== keeping) store.getState().setKeeping(keeping);
@@ -103,9 +111,11 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     stamp: around.newId(),
     content: contentOf(state),
   });
-  const write = async (): Promise<boolean> => {
+  /** @param evenUntouched to keep what can be had again at any time, too */
+  const write = async (evenUntouched = false): Promise<boolean> => {
     const state = store.getState();
-    if (isNothing(state) || isWritten(state)) return state.keeping !== 'parted';
+    const isNew = evenUntouched && state.identity === null;
+    if (!isNew && (isNothing(state) || isWritten(state))) return state.keeping !== 'parted';
     if (state.keeping === 'parted') return false;
     const identity = identify();
     const record = recordOf(state, identity);
@@ -120,6 +130,7 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       around.breath.drop(me);
       tabs.tell({ id: record.id, stamp: record.stamp });
       setKeeping('kept');
+      tellHearers();
       return true;
     } catch (error) {
       setKeeping(isFull(error) ? 'full' : 'refused');
@@ -127,10 +138,11 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     }
   };
   /** One writing at a time, or the second would take the first for another tab's. */
-  const flush = () => {
+  const flush = (evenUntouched = false) => {
     clearTimeout(timer);
     timer = undefined;
-    busy = busy.then(write, write);
+    const next = () => write(evenUntouched);
+    busy = busy.then(next, next);
     return busy;
   };
   const show = ({ id, family, stamp, content }: KeptDesign) => {
@@ -163,7 +175,10 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       setKeeping('refused');
     }
   };
-  const stopListening = tabs.listen((heard) => void follow(heard));
+  const stopListening = tabs.listen((heard) => {
+    tellHearers();
+    void follow(heard);
+  });
   const stopWatching = store.subscribe((state, before) => {
     if (state.identity === null && before.identity !== null) {
       seen = null;
@@ -192,7 +207,7 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
         return false;
       }
     },
-    flush,
+    flush: () => flush(),
     leave: () => {
       const state = store.getState();
       if (isNothing(state) || isWritten(state)) return;
@@ -201,6 +216,11 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       void flush();
     },
     list: async () => [...(await cupboard.list())].sort((a, b) => b.savedAt.localeCompare(a.savedAt)),
+    unread: () => cupboard.unread(),
+    watch: (hear) => {
+      hearers.add(hear);
+      return () => hearers.delete(hear);
+    },
     open: async (id) => {
       await flush();
       const kept = await cupboard.read(id);
@@ -208,14 +228,15 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       show(kept);
       return true;
     },
-    makeVariant: (name) => {
+    makeVariant: async (name) => {
+      await flush(true);
       const { family } = identify();
       const id = around.newId();
       seen = null;
       store.getState().setIdentity({ id, family });
       tab.write(id);
       store.getState().setText('variant', name);
-      void flush();
+      await flush();
     },
     remove: async ({ id }) => {
       await cupboard.remove(id);
@@ -225,9 +246,11 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
         written = store.getState();
       }
       tabs.tell({ id, stamp: null });
+      tellHearers();
     },
     putBack: async (record) => {
       await cupboard.write(record, null);
+      tellHearers();
     },
     settle: async (way) => {
       const { identity } = store.getState();

@@ -48,6 +48,27 @@ export function readKept(found: unknown): KeptDesign | null {
   };
 }
 
+/** What stands in the browser's store and does not read as a design any more. */
+export interface Unread {
+  readonly title: string;
+  /** The first of what is wrong with it. */
+  readonly reason: string;
+}
+
+/** @returns `null` where it reads */
+export function unreadIn(found: unknown): Unread | null {
+  if (readKept(found) !== null) return null;
+  const content = isRecord(found) && isRecord(found.content) ? found.content : {};
+  const solved = readDesign(content.solvedDesign);
+  const { title } = isRecord(content.solvedDesign) ? content.solvedDesign : {};
+  return {
+    title: typeof title === 'string' ? title : '',
+    reason: solved.ok
+      ? 'It does not say which design it is.'
+      : (solved.problems[0]?.reason ?? 'It cannot be read.'),
+  };
+}
+
 /** The one design that a Throughfin without a list of them kept. */
 export function readLastDesign(found: unknown): KeptDesign['content'] | null {
   if (!isRecord(found)) return null;

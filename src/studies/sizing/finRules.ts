@@ -1,6 +1,7 @@
 import { bankGeometry } from '../../core/system/geometry.ts';
 import type { Design } from '../../model/design.ts';
 import { toCore } from '../../model/toCore.ts';
+import { hardOf } from './sizers.ts';
 
 /** What the workshop can cut fins with, and what room they may take. */
 export interface FinRules {
@@ -25,18 +26,23 @@ export interface FinRules {
  */
 export function usualRules(design: Design): FinRules {
   const { finThickness_m, finHeight_m } = design.sink;
-  const height_m = Math.max(step_m, Math.floor((heightInBox_m(design) * hair) / step_m) * step_m);
+  const [low_m, high_m] = hardOf('sink.finHeight_m');
+  const inBox_m = Math.floor((heightInBox_m(design) * hair) / step_m) * step_m;
+  const height_m = Number(Math.min(high_m, Math.max(low_m, inBox_m)).toPrecision(12));
   return {
     cutters_m: [design.cutting.cutter_m],
-    depthRatio: 4,
+    depthRatio: millReach,
     thicknesses_m: [...new Set([finThickness_m, ...stock_m])].sort((a, b) => a - b),
     leastThickness_m: Math.min(finThickness_m, ...stock_m),
     leastHeight_m: Math.min(0.004, finHeight_m, height_m),
-    mostHeight_m: Number(height_m.toPrecision(12)),
+    mostHeight_m: height_m,
     mostSound_dBA: null,
     mostPressure_Pa: null,
   };
 }
+
+/** So many diameters deep an ordinary end mill cuts a slot; common practice, no source. */
+export const millReach = 4;
 
 const stock_m = [0.0008, 0.001, 0.0015, 0.002];
 

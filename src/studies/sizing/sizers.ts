@@ -176,7 +176,8 @@ function finLength(design: Design): Omit<Sizer, 'id'> {
   };
 }
 
-function hardOf(path: Path): readonly [number, number] {
+/** Least and most that an input may be. */
+export function hardOf(path: Path): readonly [number, number] {
   const field = fieldAt(path);
   return field.kind === 'quantity' || field.kind === 'count' ? field.hard : [0, 0];
 }

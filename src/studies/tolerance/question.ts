@@ -13,7 +13,7 @@ export interface ToleranceQuestion {
   readonly methods: boolean;
 }
 
-/** Within these a question is taken; 90 bytes a box are kept, so that the most need 18 MB. */
+/** Within these a question is taken. 90 bytes a box are kept, twice while they are gathered: the most need 36 MB. */
 export const fewestDraws = 100;
 export const mostDraws = 200_000;
 export const mostBoxes = 1000;

@@ -8,11 +8,14 @@ import { useWhileSeen } from './useWhileSeen.ts';
 export function ChartFrame({
   caption,
   table,
+  ownHeight = false,
   children,
 }: {
   readonly caption: string;
   /** The chart's numbers. */
   readonly table: TextTable;
+  /** The chart is as high as it makes itself. */
+  readonly ownHeight?: boolean;
   readonly children: ReactNode;
 }) {
   const place = useRef<HTMLElement>(null);
@@ -20,7 +23,7 @@ export function ChartFrame({
   return (
     <figure ref={place} className={styles.frame}>
       <figcaption>{caption}</figcaption>
-      <div className={styles.chart}>
+      <div className={ownHeight ? styles.own : styles.chart}>
         <Suspense fallback={null}>{chart}</Suspense>
       </div>
       <SaveRow id={table.id} caption={caption} picture table={table} />

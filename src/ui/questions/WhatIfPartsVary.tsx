@@ -2,10 +2,10 @@ import { useMemo, useState } from 'react';
 import { toleranceReport } from '../../report/tolerance/toleranceReport.ts';
 import { askedTolerance, firstToleranceForm } from '../../store/toleranceForm.ts';
 import { useDesign } from '../bench/DesignContext.ts';
+import { StudyRun } from '../studies/StudyRun.tsx';
 import { useStudy } from '../studies/useStudy.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { DrawForm } from './tolerance/DrawForm.tsx';
-import { DrawProgress } from './tolerance/DrawProgress.tsx';
 import { SpreadList } from './tolerance/SpreadList.tsx';
 import { ToleranceAnswer } from './tolerance/ToleranceAnswer.tsx';
 import { useOfThisBox } from './tolerance/useOfThisBox.ts';
@@ -27,14 +27,19 @@ export function WhatIfPartsVary() {
     () => (result && question && isOfThisBox ? toleranceReport(question.design, result, system) : null),
     [result, question, isOfThisBox, system],
   );
+  const hindered =
+    asked.question === null ? 'Something above does not read.' : fresh ? 'All boxes drawn.' : null;
   return (
-    <QuestionSection
-      id="what-if-parts-vary"
-      question="What if parts vary?"
-      sentence={report?.sentence ?? idle}
-    >
+    <QuestionSection id="what-if-parts-vary" sentence={report?.sentence ?? idle}>
       <DrawForm form={form} asked={asked} onForm={setForm} />
-      <DrawProgress study={study} ready={asked.question !== null} isThere={report !== null} />
+      <StudyRun does={report ? 'Draw again' : 'Draw boxes'} study={study} hindered={hindered} />
+      {report && !fresh && (
+        <p className={styles.standing}>
+          {running
+            ? 'What stands here is the estimate so far.'
+            : 'What stands here is out of date, or was stopped on the way.'}
+        </p>
+      )}
       {report && (
         <div className={styles.answer} data-fresh={fresh || running}>
           <ToleranceAnswer report={report} />

@@ -5,13 +5,14 @@ import styles from './WillItHold.module.css';
 
 interface Props {
   readonly report: Headline;
-  /** Takes the place for what comes a moment later. */
+  /** Take the places for what comes a moment later: above the limits and under them. */
+  readonly onPlaceAbove?: (place: HTMLElement | null) => void;
   readonly onPlace: (place: HTMLElement | null) => void;
 }
 
-export function WillItHold({ report: { verdict, ratings, limits }, onPlace }: Props) {
+export function WillItHold({ report: { verdict, ratings, limits }, onPlaceAbove, onPlace }: Props) {
   return (
-    <QuestionSection id="will-it-hold" question="Will it hold?" sentence={verdict.sentence}>
+    <QuestionSection id="will-it-hold" sentence={verdict.sentence}>
       {verdict.reasons.length > 0 && (
         <ul className={styles.reasons}>
           {verdict.reasons.map((reason) => (
@@ -19,6 +20,7 @@ export function WillItHold({ report: { verdict, ratings, limits }, onPlace }: Pr
           ))}
         </ul>
       )}
+      <div ref={onPlaceAbove} className={styles.above} />
       {limits.length > 0 && <LimitList limits={limits} />}
       {ratings && <p className={styles.ratings}>{ratings.sentence}</p>}
       <div ref={onPlace} />

@@ -1,4 +1,8 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { changesJob } from '../../studies/changes/changes.ts';
+import { compareJob } from '../../studies/compare/compare.ts';
+import { gapLineJob } from '../../studies/gaps/gapLine.ts';
+import { gapMapJob } from '../../studies/gaps/gapMap.ts';
 import type { Job } from '../../studies/job.ts';
 import { fanChoiceJob } from '../../studies/sizing/fanChoice.ts';
 import { finSizingJob } from '../../studies/sizing/finSizing.ts';
@@ -12,6 +16,10 @@ export const jobs = {
   finSizing: finSizingJob,
   fanChoice: fanChoiceJob,
   tolerance: toleranceJob,
+  changes: changesJob,
+  compare: compareJob,
+  gaps: gapLineJob,
+  gapMap: gapMapJob,
 } as const;
 
 export type Jobs = typeof jobs;

@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { askedSizing, firstSizingForm, type SizingBoxKey } from '../../../src/io/sizingForm.ts';
 import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
 import { usualRules } from '../../../src/studies/sizing/finRules.ts';
+import { arbitraryDesign } from '../../helpers/arbitraryDesign.ts';
 
 const asked = (texts: Partial<Record<SizingBoxKey, string>> = {}, system: 'metric' | 'inch' = 'metric') =>
   askedSizing({ ask: 'film', texts }, eightResistors, system);
@@ -13,6 +15,18 @@ describe('what is asked of a size', () => {
     expect(rules).toEqual(usualRules(eightResistors));
     expect(boxes.cutters).toEqual({ text: '3', unit: 'mm', problem: null });
     expect(boxes.sound.text).toBe('');
+  });
+
+  test('begins with rules that read, whatever the design', () => {
+    const designs = fc.sample(arbitraryDesign('hard', { mostPositions: 3 }), { seed: 20261125, numRuns: 50 });
+    const long = { ...eightResistors, positions: eightResistors.positions.slice(0, 1) };
+    for (const design of [{ ...long, box: { ...long.box, length_m: 3 } }, ...designs]) {
+      for (const system of ['metric', 'inch'] as const) {
+        const { boxes, rules } = askedSizing(firstSizingForm, design, system);
+        expect(Object.values(boxes).flatMap(({ problem }) => problem ?? [])).toEqual([]);
+        expect(rules).not.toBeNull();
+      }
+    }
   });
 
   test('is read in the units of the reader, or in any that is typed', () => {

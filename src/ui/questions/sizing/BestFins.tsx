@@ -6,6 +6,7 @@ import type { FinRow } from '../../../report/finRows.ts';
 import { type FinSizingReport, type Front, finSizingReport } from '../../../report/finSizingReport.ts';
 import { ChartFrame } from '../../charts/ChartFrame.tsx';
 import { LinesChart } from '../../charts/lazy.ts';
+import { Button } from '../../kit/Button.tsx';
 import { StudyRun } from '../../studies/StudyRun.tsx';
 import { useHeld } from '../../studies/useHeld.ts';
 import { useStudy } from '../../studies/useStudy.ts';
@@ -79,12 +80,21 @@ interface FoundProps {
 }
 
 function Found({ report, fresh, running, onTake }: FoundProps) {
-  const { sentence, remarks, byCount, overSound, overPressure, tables } = report;
+  const { sentence, remarks, pick, byCount, overSound, overPressure, tables } = report;
   const [byCountTable] = tables;
   return (
     <div aria-busy={!fresh}>
       {!fresh && !running && <p>What follows is of the design or the rules before.</p>}
       <p>{sentence}</p>
+      {pick && (
+        <Button
+          aria-label={`Take the best: ${pick.edit}, ${pick.supply}`}
+          aria-disabled={!fresh}
+          onClick={() => fresh && onTake(pick.values, pick.edit)}
+        >
+          Take the best
+        </Button>
+      )}
       {byCountTable && (
         <TakeTable table={byCountTable} takes={takesOf(byCount)} fresh={fresh} onTake={onTake} />
       )}

@@ -42,7 +42,6 @@ function Group({ rows, fresh, onTake }: Props) {
           </span>
           {room !== '–' && (
             <Button
-              className={styles.take ?? ''}
               aria-label={`Take: ${edit}`}
               aria-disabled={!fresh}
               onClick={() => fresh && onTake(values, edit)}

@@ -7,7 +7,7 @@ import { KeeperContext } from '../../bench/KeeperContext.ts';
 
 /** Every fan that the reader has entered: in the design on the bench, and in all others that this browser keeps. */
 export function useFansAtHand(design: Design): readonly FanAtHand[] {
-  const coming = useContext(KeeperContext);
+  const coming = useContext(KeeperContext)?.keeper;
   const here = useDesign(({ identity }) => identity?.id ?? null);
   const [others, setOthers] = useState<readonly Design[]>([]);
   useEffect(() => {

@@ -14,7 +14,7 @@ export type Edit = Values | ((entered: Entered) => Partial<Entered>);
 export function useTake(whereto: Whereto): (edit: Edit, name: string) => void {
   const store = useDesignStore();
   const { setMany, apply } = useActions();
-  const coming = useContext(KeeperContext);
+  const coming = useContext(KeeperContext)?.keeper;
   return useCallback(
     async (edit, name) => {
       if (whereto === 'variant') {

@@ -28,7 +28,7 @@ export function ToleranceAnswer({ report }: { readonly report: ToleranceReport }
           {influences.length > 0 && (
             <>
               <NamedBars
-                caption="What matters most: share of how the film’s margin varies"
+                caption="What matters most: share of how the film’s margin varies, and what more of it does"
                 rows={influences}
                 table={twins.influences}
               />

@@ -49,7 +49,7 @@ describe('the report of parts that vary', () => {
 
   test('ranks what matters and says which way', () => {
     const [first] = report.influences;
-    expect(first).toMatchObject({ label: 'Conductivity of the bond', aside: 'more is cooler' });
+    expect(first).toMatchObject({ label: 'Conductivity of the bond', aside: 'cooler' });
     expect(report.influences.length).toBeLessThanOrEqual(8);
     expect(report.twins.influences.rows.length).toBeGreaterThan(40);
   });

@@ -1,0 +1,34 @@
+import type { JobName } from '../../../workers/studies/jobs.ts';
+import { Button } from '../../kit/Button.tsx';
+import type { StudyView } from '../../studies/useStudy.ts';
+import styles from './WhichGap.module.css';
+
+interface Props {
+  readonly study: StudyView<JobName>;
+  /** Something that reads is asked. */
+  readonly isAsked: boolean;
+}
+
+/** How far a run is, or why what stands below is not of the present values; the place for it is kept, so that nothing jumps. */
+export function StudyProgress({ study, isAsked }: Props) {
+  const { running, fresh, progress, start, cancel, fault } = study;
+  return (
+    <div className={styles.progress}>
+      {running && (
+        <>
+          <progress value={progress} aria-label="Being computed" />
+          <Button onClick={cancel}>Stop</Button>
+        </>
+      )}
+      {!isAsked && <span>What stands below belongs to the last values that read.</span>}
+      {isAsked && !running && !fresh && (
+        <>
+          <span>
+            {fault === null ? 'What stands below is not of the present values yet.' : `Failed: ${fault}`}
+          </span>
+          <Button onClick={start}>Compute</Button>
+        </>
+      )}
+    </div>
+  );
+}
