@@ -11,7 +11,7 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
   return [
     `${plain(draws, 6)}${draws < of ? ` of ${plain(of, 6)}` : ''} boxes, drawn from a scrambled Sobol sequence in ${dimensions} dimensions with seed ${seed}, each solved like the design itself; the same seed draws the same boxes.`,
     `Confidence by Wilson’s interval for independent draws; quasi-random ones come nearer, so that it is on the cautious side.`,
-    `${withSpare === 0 ? 'No box has' : `${ofSo(withSpare)} boxes also have`} the spare asked for, ${plain(design.limits.spareFactor)} times on every rise.`,
+    `${spareWords(withSpare)} the spare asked for, ${plain(design.limits.spareFactor)} times on every rise.`,
     ...(influenceDraws > 0 && influences.length === 0 && dimensions > 0
       ? ['These are too few boxes, or batches of them, to tell what matters most.']
       : []),
@@ -40,6 +40,11 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
       ? ['Films at the end of a pulse swing over their mean rise as those of the design do.']
       : []),
   ];
+}
+
+function spareWords(share: number): string {
+  if (share === 0) return 'No box has';
+  return share === 1 ? 'All boxes also have' : `${ofSo(share)} boxes also have`;
 }
 
 function sumsOf(influences: readonly Influence[]): string {

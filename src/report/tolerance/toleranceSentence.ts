@@ -33,6 +33,7 @@ function togetherClause({ together }: ToleranceResult): string {
   const { boxes, share, batches } = together;
   const which = boxes === 2 ? 'both' : `all ${numeral(boxes)}`;
   if (batches < fewBatches) return `; how often ${which} of a batch hold takes more boxes to say`;
+  if (share === 1) return `; ${which} of every one of ${batches} batches hold`;
   return `; ${which} of a batch hold in ${ofSo(share)} batches, ${betweenWords(together)} of 100`;
 }
 

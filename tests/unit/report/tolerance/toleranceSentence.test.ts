@@ -56,6 +56,9 @@ describe('the sentence on parts that vary', () => {
     );
     expect(say({ together: { ...together, boxes: 2 } })).toContain('; both of a batch hold in');
     expect(say({ together: { ...together, boxes: 40 } })).toContain('; all 40 of a batch hold in');
+    expect(say({ together: { ...together, share: 1 } })).toContain(
+      '; all twelve of every one of 84 batches hold.',
+    );
     expect(say({ together: { ...together, batches: 4 } })).toContain('takes more boxes to say');
   });
 
