@@ -4,12 +4,12 @@ import { gapReport } from '../../report/gaps/gapReport.ts';
 import { askedGaps, firstGapForm } from '../../store/gapForm.ts';
 import type { JobName } from '../../workers/studies/jobs.ts';
 import { useDesign } from '../bench/DesignContext.ts';
+import { useComplete } from '../studies/useComplete.ts';
 import { type StudyView, useStudy } from '../studies/useStudy.ts';
 import { GapForm } from './gaps/GapForm.tsx';
 import { GapLineAnswer } from './gaps/GapLineAnswer.tsx';
 import { GapMapAnswer } from './gaps/GapMapAnswer.tsx';
 import { StudyProgress } from './gaps/StudyProgress.tsx';
-import { useComplete } from './gaps/useComplete.ts';
 import { useTakeGap } from './gaps/useTakeGap.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 
