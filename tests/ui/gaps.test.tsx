@@ -5,7 +5,8 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { WhichGap } from '../../src/ui/questions/WhichGap.tsx';
 import type { Pool } from '../../src/workers/studies/pool.ts';
-import { BenchAround, promptPool } from '../helpers/BenchAround.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
+import { promptPool } from '../helpers/pools.ts';
 
 // Loaded before, so that no test waits for them.
 beforeAll(async () => {

@@ -69,9 +69,11 @@ function firstOf(best: Tried | null, system: UnitSystem): string {
 }
 
 function remarks({ before }: ChangesResult, at: string): string[] {
-  const counted = before.ok
-    ? `Kelvin are counted at ${at}${before.margins_K[before.limit] === undefined ? '' : ', the limit that gives first'}.`
-    : 'The design has no answer as it is: what brings one is ranked by its hottest film.';
+  const counted = !before.ok
+    ? 'The design has no answer as it is: what brings one is ranked by its hottest film.'
+    : before.margins_K[before.limit] === undefined
+      ? `Kelvin are counted at ${at}: what gives first, ${limitPlaces[before.limit]}, is no temperature.`
+      : `Kelvin are counted at ${at}, which gives first.`;
   return [
     `${counted} Each change is tried by itself on the design as it is, everything else kept.`,
     'The steps are those of a small workshop: common practice, no source.',

@@ -1,7 +1,9 @@
+import { checkDesign } from '../../model/check.ts';
 import type { Design } from '../../model/design.ts';
 import type { KindId } from '../../model/shelf/kinds.ts';
 import { shelf } from '../../model/shelf/shelf.ts';
 import { writesOf } from '../../model/shelf/standing.ts';
+import { withValues } from '../vary.ts';
 import type { Change, ChangeKey, FinFault } from './change.ts';
 import { deepestSlot, rounded, thinnestFin_m } from './practice.ts';
 
@@ -14,25 +16,44 @@ function finChanges(design: Design): Change[] {
   const { finCount, finThickness_m, finHeight_m } = design.sink;
   const step = Math.max(1, Math.round(0.2 * finCount));
   const thinner_m = rounded(0.75 * finThickness_m, 1e-4);
-  const set = (key: ChangeKey, values: Partial<Design['sink']>) => fins(design, key, values);
+  const more = Array.from({ length: step }, (_, i) => ({ finCount: finCount + step - i }));
+  const thicker = stepsDown(finThickness_m, 1.25, 1e-4).map((each_m) => ({ finThickness_m: each_m }));
+  const higher = stepsDown(finHeight_m, 1.2, 5e-4).map((each_m) => ({ finHeight_m: each_m }));
   return [
-    set('finsMore', { finCount: finCount + step }),
-    ...(finCount - step >= 2 ? [set('finsFewer', { finCount: finCount - step })] : []),
-    set('finsThicker', {
-      finThickness_m: Math.max(rounded(1.25 * finThickness_m, 1e-4), finThickness_m + 1e-4),
-    }),
+    fins(design, 'finsMore', more),
+    ...(finCount - step >= 2 ? [fins(design, 'finsFewer', [{ finCount: finCount - step }])] : []),
+    fins(design, 'finsThicker', thicker),
     ...(thinner_m >= thinnestFin_m && thinner_m < finThickness_m
-      ? [set('finsThinner', { finThickness_m: thinner_m })]
+      ? [fins(design, 'finsThinner', [{ finThickness_m: thinner_m }])]
       : []),
-    set('finsHigher', { finHeight_m: rounded(1.2 * finHeight_m, 5e-4) }),
+    fins(design, 'finsHigher', higher),
   ];
 }
 
-/** Other fins at the present width, with the rule that keeps the workshop from cutting them, if there is one. */
-function fins(design: Design, key: ChangeKey, other: Partial<Design['sink']>): Change {
-  const fault = finFault(design, { ...design.sink, ...other });
-  const values = Object.fromEntries(Object.entries(other).map(([name, value]) => [`sink.${name}`, value]));
-  return { key, values, costs: ['cut'], ...(fault && { fault }) };
+/** No more than these are looked through. */
+const mostSteps = 8;
+
+/** Whole steps above a value, from as many as a factor comes to down to one. */
+function stepsDown(now: number, factor: number, step: number): number[] {
+  const steps = Math.max(1, Math.round(((factor - 1) * now) / step));
+  const count = Math.min(steps, mostSteps);
+  return Array.from({ length: count }, (_, i) =>
+    rounded(now + Math.ceil((steps * (count - i)) / count) * step, step / 10),
+  );
+}
+
+/** The farthest of these that can be cut and goes into the box; the nearest, with what keeps it from that, where none does. */
+function fins(design: Design, key: ChangeKey, others: readonly Partial<Design['sink']>[]): Change {
+  const all = others.map((other): Change => {
+    const fault = finFault(design, { ...design.sink, ...other });
+    const values = Object.fromEntries(Object.entries(other).map(([name, value]) => [`sink.${name}`, value]));
+    return { key, values, costs: ['cut'], ...(fault && { fault }) };
+  });
+  return all.find((each) => isPossible(design, each)) ?? (all.at(-1) as Change);
+}
+
+function isPossible(design: Design, { values, fault }: Change): boolean {
+  return fault === undefined && checkDesign(withValues(design, values)).length === 0;
 }
 
 /**
@@ -64,7 +85,11 @@ function sizeChanges(design: Design): Change[] {
   return [
     cut('sinkLonger', { 'sink.length_m': rounded(1.2 * sink.length_m, 1e-3) }),
     cut('sinkWider', { 'sink.width_m': width_m, 'sink.finCount': finCount }),
-    cut('plateThicker', { 'sink.plate_m': rounded(1.5 * sink.plate_m, 1e-4) }),
+    fins(
+      design,
+      'plateThicker',
+      stepsDown(sink.plate_m, 1.5, 1e-4).map((plate_m) => ({ plate_m })),
+    ),
     ...(thinner_m >= 1e-3 ? [cut('plateThinner', { 'sink.plate_m': thinner_m })] : []),
   ];
 }

@@ -73,18 +73,31 @@ function worth({ gain, after }: Tried): number {
   return after.ok ? -after.outputs.film_K : -1e9;
 }
 
-/** Changes that help, the best first, none of which touches an input that a better one touches. */
+/** Changes that help, the best first, none of which gets in the way of a better one. */
 export function bestApart(ranked: readonly Tried[], count: number): Tried[] {
   const taken = new Set<string>();
   const best: Tried[] = [];
   for (const each of ranked) {
-    const paths = Object.keys(each.values);
+    const places = touched(each);
     if (best.length === count) break;
-    if (isLast(each) || !helps(each) || paths.some((path) => taken.has(path))) continue;
-    for (const path of paths) taken.add(path);
+    if (isLast(each) || !helps(each) || places.some((place) => taken.has(place))) continue;
+    for (const place of places) taken.add(place);
     best.push(each);
   }
   return best;
+}
+
+/** One set of fins can be cut; two changes of it, each within the rules, may break them together. */
+const finPaths = ['sink.finCount', 'sink.finThickness_m', 'sink.finHeight_m', 'sink.width_m'];
+/** Tabs there are no more, or that there were not before. */
+const tabPaths = ['secondFace.tabLength_m', 'secondFace.tabThickness_m'];
+
+/** What a change takes for itself when others are made with it. */
+function touched({ values }: Change): string[] {
+  return Object.keys(values).flatMap((path) => {
+    if (finPaths.includes(path)) return ['fins'];
+    return path === 'secondFace.way' ? [path, ...tabPaths] : [path];
+  });
 }
 
 /** It gains something, or brings an answer where there was none. */

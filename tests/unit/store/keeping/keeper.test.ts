@@ -64,7 +64,7 @@ describe('a design on the bench', () => {
     const { keeper, act } = openTab();
     act.setText('title', 'Mine');
     await keeper.flush();
-    keeper.makeVariant('B');
+    await keeper.makeVariant('B');
     act.setText('baffle.sideClearance_m', '1.2 mm');
     await rest();
     const [a, b] = [...kept.values()];
@@ -73,6 +73,59 @@ describe('a design on the bench', () => {
     expect(a?.content.design.baffle.sideClearance_m).toBe(0.0008);
     expect(b?.content.design).toMatchObject({ variant: 'B', baffle: { sideClearance_m: 0.0012 } });
     expect(a?.content.design.variant).toBe('');
+  });
+
+  test('leaves what it was when it goes on as a variant, what was just typed and untouched examples too', async () => {
+    const { kept, openTab } = fakeBrowser();
+    const { keeper, act } = openTab();
+    await keeper.makeVariant('B');
+    act.setText('baffle.sideClearance_m', '1.2 mm');
+    await keeper.makeVariant('C');
+    await keeper.flush();
+    const variants = [...kept.values()].map(({ content: { design } }) => [
+      design.variant,
+      design.baffle.sideClearance_m,
+    ]);
+    expect(variants).toEqual([
+      ['', 0.0008],
+      ['B', 0.0012],
+      ['C', 0.0012],
+    ]);
+    expect(new Set([...kept.values()].map(({ family }) => family)).size).toBe(1);
+  });
+
+  test('tells who watches of every change of the list, until they have seen enough', async () => {
+    const { openTab } = fakeBrowser();
+    const [here, there] = [openTab(), openTab()];
+    let heard = 0;
+    const stop = here.keeper.watch(() => heard++);
+    here.act.setText('title', 'Mine');
+    await here.keeper.flush();
+    expect(heard).toBe(1);
+    there.act.setText('title', 'Theirs');
+    await there.keeper.flush();
+    expect(heard).toBe(2);
+    const [first] = await here.keeper.list();
+    if (first) await here.keeper.remove(first);
+    expect(heard).toBe(3);
+    stop();
+    if (first) await here.keeper.putBack(first);
+    expect(heard).toBe(3);
+  });
+
+  test('tells what cannot be read, by its title and with the reason', async () => {
+    const { strange, openTab } = fakeBrowser();
+    strange.push(
+      {
+        id: 'a',
+        content: { solvedDesign: { format: 'throughfin-design', version: 99, title: 'Of next year' } },
+      },
+      'a recipe',
+    );
+    const unread = await openTab().keeper.unread();
+    expect(unread.map(({ title }) => title)).toEqual(['Of next year', '']);
+    expect(unread[0]?.reason).toMatch(/version/);
+    expect(unread[1]?.reason).toMatch(/not a Throughfin design/);
   });
 
   test('that is removed leaves the bench as it is, and can be put back', async () => {
