@@ -1,12 +1,9 @@
 import type { Design } from '../model/design.ts';
-
 import type { UnitSystem } from '../model/say.ts';
-import { changesReport } from '../report/changes/changesReport.ts';
-import { compareReport } from '../report/compare/compareReport.ts';
 import type { StudyReport } from '../report/studyReport.ts';
-import { mostCompared } from '../studies/compare/compare.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool } from '../workers/studies/pool.ts';
+import { changesStudy, compareStudy } from './changeStudies.ts';
 import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
 
@@ -53,39 +50,11 @@ function kind<N extends JobName>(
   };
 }
 
-const changes = kind('changes', {
-  says: 'what to change first: everything that could be done, by kelvin gained',
-  options: {},
-  ask: (design) => ({ design }),
-  report: ({ design }, result, system) =>
-    result === null
-      ? { sentence: 'No answer.', remarks: [], tables: [] }
-      : changesReport(design, result, system),
-});
-
-const compare: StudyKind = {
-  says: 'designs side by side: what differs, and what follows',
-  options: { with: `further design files, separated by commas, ${mostCompared - 1} at most` },
-  run: async (pool, design, options, system, open) => {
-    const files = (options.with ?? '').split(',').filter((file) => file !== '');
-    if (files.length === 0) return 'Compare with what? Name design files after with=.';
-    if (files.length > mostCompared - 1) return `At most ${mostCompared - 1} designs beside the first.`;
-    const others: Design[] = [];
-    for (const file of files) {
-      const other = await open(file);
-      if (other === null) return `${file} was not opened.`;
-      others.push(other);
-    }
-    const question = { design, others };
-    return compareReport(question, await pool.run('compare', question).result, system);
-  },
-};
-
 export const studyKinds: Readonly<Record<string, StudyKind>> = {
   gaps: kind('gaps', gapLineStudy),
   'gap-map': kind('gapMap', gapMapStudy),
-  changes,
-  compare,
+  changes: kind('changes', changesStudy),
+  compare: compareStudy,
   size: kind('sizing', sizeStudy),
   fins: kind('finSizing', finStudy),
   fans: kind('fanChoice', fanStudy),

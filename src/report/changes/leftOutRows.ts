@@ -51,7 +51,7 @@ const noFacts = { volts: () => 'too little', resistor: () => 'a resistor', count
 function finWords(fault: FinFault, system: UnitSystem): string {
   const length = (value_m: number) => quantity(value_m, 'length', system, 3);
   if (fault.rule === 'depth')
-    return `The slots would be ${plain(fault.ratio, 2)} times as deep as they are wide; a mill goes ${plain(fault.most, 2)} times deep.`;
+    return `The slots would be ${plain(fault.ratio, 2)} times as deep as they are wide; ${fault.milled ? 'an end mill reaches' : 'a profile is drawn'} ${plain(fault.most, 2)} times deep.`;
   const now = fault.now_m < fault.cutter_m ? `less than now, ${length(fault.now_m)}, and ` : '';
   return `The slots would be ${length(fault.gap_m)} wide, ${now}less than the end mill, ${length(fault.cutter_m)}.`;
 }

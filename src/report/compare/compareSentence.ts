@@ -42,14 +42,16 @@ function coolest(
 ): string {
   const names = bestOf(letters, results, 'film');
   if (names.length === 0) return '';
-  if (names.length > 1) return `${listed(names)} are coolest`;
-  const best = letters.indexOf(names[0] ?? '');
   const films = compared.map(({ outcome }) => (outcome.ok ? filmOf_K(outcome) : Number.POSITIVE_INFINITY));
-  const others = films.flatMap((film_K, i) => (i !== best && Number.isFinite(film_K) ? [i] : []));
+  const best = Math.min(...films);
+  const others = films.flatMap((film_K, i) =>
+    !names.includes(letters[i] ?? '') && Number.isFinite(film_K) ? [i] : [],
+  );
   const next = others.reduce((a, b) => ((films[b] ?? 0) < (films[a] ?? 0) ? b : a), others[0] ?? 0);
   const other = others.includes(0) ? 0 : next;
-  const gap_K = (films[other] ?? 0) - (films[best] ?? 0);
-  return `${names[0]} is coolest: ${kelvins(gap_K, system, gap_K < 9.95 ? 1 : 0)} below ${letters[other]}`;
+  const gap_K = (films[other] ?? 0) - best;
+  const are = `${listed(names)} ${names.length === 1 ? 'is' : 'are'} coolest`;
+  return `${are}: ${kelvins(gap_K, system, gap_K < 9.95 ? 1 : 0)} below ${letters[other]}`;
 }
 
 /** Letters of those that are best at something; none where all are alike. */

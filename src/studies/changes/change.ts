@@ -61,7 +61,7 @@ export type Cost = 'cut' | 'buy' | 'assemble' | 'setting' | 'clean' | 'place' | 
 /** A rule of the workshop that a set of fins breaks and the present set does not. */
 export type FinFault =
   | { readonly rule: 'slot'; readonly gap_m: number; readonly now_m: number; readonly cutter_m: number }
-  | { readonly rule: 'depth'; readonly ratio: number; readonly most: number };
+  | { readonly rule: 'depth'; readonly milled: boolean; readonly ratio: number; readonly most: number };
 
 /** Other values at places that a design has, such as a button may put there. */
 export type Settings = Readonly<Record<Path, boolean | string | number>>;

@@ -4,8 +4,8 @@ import type { Design } from '../../model/design.ts';
 
 /** The narrowest gap that a saw or a mill leaves between two parts on purpose. */
 const tightestGap_m = 2e-4;
-/** A slot between fins is cut at most so many times as deep as it is wide. */
-export const deepestSlot = 6;
+/** Slots of a drawn profile are at most so many times as deep as they are wide. */
+export const profileReach = 6;
 /** Spacer line is hardly sold thinner. */
 export const thinnestLine_m = 1e-4;
 /** Thinner fins bend under the mill. */

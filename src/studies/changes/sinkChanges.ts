@@ -3,9 +3,10 @@ import type { Design } from '../../model/design.ts';
 import type { KindId } from '../../model/shelf/kinds.ts';
 import { shelf } from '../../model/shelf/shelf.ts';
 import { writesOf } from '../../model/shelf/standing.ts';
+import { millReach } from '../sizing/finRules.ts';
 import { withValues } from '../vary.ts';
-import type { Change, ChangeKey, FinFault } from './change.ts';
-import { deepestSlot, rounded, thinnestFin_m } from './practice.ts';
+import type { Change, ChangeKey, Cost, FinFault } from './change.ts';
+import { profileReach, rounded, thinnestFin_m } from './practice.ts';
 
 /** What can be done about the sinks: fins, size, plate, metal. */
 export function sinkChanges(design: Design): Change[] {
@@ -47,7 +48,7 @@ function fins(design: Design, key: ChangeKey, others: readonly Partial<Design['s
   const all = others.map((other): Change => {
     const fault = finFault(design, { ...design.sink, ...other });
     const values = Object.fromEntries(Object.entries(other).map(([name, value]) => [`sink.${name}`, value]));
-    return { key, values, costs: ['cut'], ...(fault && { fault }) };
+    return { key, values, costs: sinkCosts(design), ...(fault && { fault }) };
   });
   return all.find((each) => isPossible(design, each)) ?? (all.at(-1) as Change);
 }
@@ -57,17 +58,32 @@ function isPossible(design: Design, { values, fault }: Change): boolean {
 }
 
 /**
- * A slot is not narrower than the end mill and not deeper than its width allows. Fins that break a rule already came from
- * elsewhere, and need only be no worse.
+ * A milled slot is not narrower than the end mill and not deeper than that reaches. Fins that the mill could not have cut were
+ * bought as a profile: their slots need be no wider than now, and may be as deep as profiles have them.
  */
-export function finFault({ sink, cutting }: Design, next: Design['sink']): FinFault | null {
+export function finFault(design: Design, next: Design['sink']): FinFault | null {
+  const { sink, cutting } = design;
   const [now_m, gap_m] = [gapOf_m(sink), gapOf_m(next)];
-  const hair = 1 - 1e-9;
   if (gap_m < hair * Math.min(cutting.cutter_m, now_m))
     return { rule: 'slot', gap_m: Math.max(0, gap_m), now_m, cutter_m: cutting.cutter_m };
-  const most = Math.max(deepestSlot, sink.finHeight_m / now_m);
+  const milled = isMilled(design);
+  const most = milled ? millReach : Math.max(profileReach, sink.finHeight_m / now_m);
   const ratio = next.finHeight_m / gap_m;
-  return ratio * hair > most ? { rule: 'depth', ratio, most } : null;
+  return ratio * hair > most ? { rule: 'depth', milled, ratio, most } : null;
+}
+
+/** A measure that misses by a rounding error fits. */
+const hair = 1 - 1e-9;
+
+/** Whether the end mill of the workshop could have cut the present fins. */
+function isMilled({ sink, cutting }: Design): boolean {
+  const gap_m = gapOf_m(sink);
+  return gap_m >= hair * cutting.cutter_m && sink.finHeight_m * hair <= millReach * gap_m;
+}
+
+/** What other sinks ask: another cut, or another profile. */
+function sinkCosts(design: Design): readonly Cost[] {
+  return isMilled(design) ? ['cut'] : ['buy'];
 }
 
 function gapOf_m({ width_m, finCount, finThickness_m }: Design['sink']): number {
@@ -81,16 +97,21 @@ function sizeChanges(design: Design): Change[] {
   // As many fins more as the wider sink has room for at no less than the present gap.
   const finCount = Math.floor((width_m + gap_m) / (sink.finThickness_m + gap_m) + 1e-9);
   const thinner_m = rounded(0.7 * sink.plate_m, 1e-4);
-  const cut = (key: ChangeKey, values: Change['values']): Change => ({ key, values, costs: ['cut'] });
+  const other = (key: ChangeKey, values: Change['values'], costs = sinkCosts(design)): Change => ({
+    key,
+    values,
+    costs,
+  });
   return [
-    cut('sinkLonger', { 'sink.length_m': rounded(1.2 * sink.length_m, 1e-3) }),
-    cut('sinkWider', { 'sink.width_m': width_m, 'sink.finCount': finCount }),
+    // Of a profile a longer piece is cut.
+    other('sinkLonger', { 'sink.length_m': rounded(1.2 * sink.length_m, 1e-3) }, ['cut']),
+    other('sinkWider', { 'sink.width_m': width_m, 'sink.finCount': finCount }),
     fins(
       design,
       'plateThicker',
       stepsDown(sink.plate_m, 1.5, 1e-4).map((plate_m) => ({ plate_m })),
     ),
-    ...(thinner_m >= 1e-3 ? [cut('plateThinner', { 'sink.plate_m': thinner_m })] : []),
+    ...(thinner_m >= 1e-3 ? [other('plateThinner', { 'sink.plate_m': thinner_m })] : []),
   ];
 }
 

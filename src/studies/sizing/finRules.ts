@@ -31,7 +31,7 @@ export function usualRules(design: Design): FinRules {
   const height_m = Number(Math.min(high_m, Math.max(low_m, inBox_m)).toPrecision(12));
   return {
     cutters_m: [design.cutting.cutter_m],
-    depthRatio: 4,
+    depthRatio: millReach,
     thicknesses_m: [...new Set([finThickness_m, ...stock_m])].sort((a, b) => a - b),
     leastThickness_m: Math.min(finThickness_m, ...stock_m),
     leastHeight_m: Math.min(0.004, finHeight_m, height_m),
@@ -40,6 +40,9 @@ export function usualRules(design: Design): FinRules {
     mostPressure_Pa: null,
   };
 }
+
+/** So many diameters deep an ordinary end mill cuts a slot; common practice, no source. */
+export const millReach = 4;
 
 const stock_m = [0.0008, 0.001, 0.0015, 0.002];
 

@@ -13,8 +13,6 @@ import { StudyProgress } from './gaps/StudyProgress.tsx';
 import { useTakeGap } from './gaps/useTakeGap.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 
-const question = { id: 'which-gap', question: 'Which gap?' };
-
 /** One or two gaps of the baffle compared over a range or a list; computed again a moment after every edit. */
 export function WhichGap() {
   const design = useDesign((state) => state.solvedDesign);
@@ -38,7 +36,7 @@ export function WhichGap() {
   const shown = isMap ? map : line;
   const report = isMap ? mapReport : lineReport;
   return (
-    <QuestionSection {...question} sentence={report?.sentence ?? waiting(shown)}>
+    <QuestionSection id="which-gap" sentence={report?.sentence ?? waiting(shown)}>
       <GapForm form={form} asked={asked} onForm={setForm} />
       <StudyProgress study={shown} isAsked={(isMap ? asked.map : asked.line) !== null} />
       {isMap

@@ -1,6 +1,7 @@
 import { use } from 'react';
+import { freeVariant } from '../../../model/fullTitle.ts';
 import type { ChangeRow } from '../../../report/changes/changeRow.ts';
-import { useActions } from '../../bench/DesignContext.ts';
+import { useDesignStore } from '../../bench/DesignContext.ts';
 import { KeeperContext } from '../../bench/KeeperContext.ts';
 
 type Made = Pick<ChangeRow, 'values' | 'edit' | 'variant'>;
@@ -8,13 +9,14 @@ type Made = Pick<ChangeRow, 'values' | 'edit' | 'variant'>;
 interface Ways {
   /** Onto the bench, as one edit. */
   readonly tryIt: (change: Made) => void;
-  /** The design stays as it is; a variant of it with the change goes on. `null` where nothing is kept. */
-  readonly asVariant: ((change: Made) => Promise<void>) | null;
+  /** The design stays as it is; a variant of it with the change goes on. `null` where nothing is kept. @returns its name */
+  readonly asVariant: ((change: Made) => Promise<string>) | null;
 }
 
 /** The two ways to take a change that was ranked. */
 export function useTryChange(): Ways {
-  const { setMany, setValue } = useActions();
+  const store = useDesignStore();
+  const { setMany, setValue } = store.getState();
   const coming = use(KeeperContext)?.keeper;
   const tryIt = ({ values, edit }: Made) => {
     const [only, ...others] = Object.entries(values);
@@ -23,8 +25,15 @@ export function useTryChange(): Ways {
     else setMany(values, edit);
   };
   const asVariant = async (change: Made) => {
-    await (await coming)?.makeVariant(change.variant);
+    const keeper = await coming;
+    const kept = (await keeper?.list().catch(() => [])) ?? [];
+    const family = store.getState().identity?.family;
+    const kin = kept.filter((record) => record.family === family).map(({ content }) => content.design);
+    const taken = [store.getState().design, ...kin].map(({ variant }) => variant);
+    const name = freeVariant(change.variant, taken);
+    await keeper?.makeVariant(name);
     tryIt(change);
+    return name;
   };
   return { tryIt, asVariant: coming === undefined ? null : asVariant };
 }

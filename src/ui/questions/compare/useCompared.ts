@@ -25,7 +25,10 @@ export function useCompared(records: readonly KeptDesign[]): Chosen {
     const isWanted = ({ id, family }: KeptDesign) => picked[id] ?? family === identity?.family;
     return others.filter(isWanted).slice(0, mostCompared - 1);
   }, [others, picked, identity]);
+  // From the first press on the others stand as they stand: none comes in for one that was left out.
   const toggle = (id: string) =>
-    setPicked((before) => ({ ...before, [id]: !chosen.some((record) => record.id === id) }));
+    setPicked(
+      Object.fromEntries(others.map((each) => [each.id, chosen.includes(each) !== (each.id === id)])),
+    );
   return { others, chosen, isFull: chosen.length >= mostCompared - 1, toggle };
 }

@@ -157,12 +157,20 @@ describe('fins', () => {
   });
 
   test('are not deeper than a mill goes', () => {
-    const narrow = cut(0.001);
-    expect(finFault(narrow, { ...narrow.sink, finHeight_m: 0.013 })).toBe(null);
-    expect(finFault(narrow, { ...narrow.sink, finHeight_m: 0.014 })).toMatchObject({
-      rule: 'depth',
+    const low: Design = { ...cut(0.002), sink: { ...eight.sink, finHeight_m: 0.007 } };
+    expect(finFault(low, { ...low.sink, finHeight_m: 0.0088 })).toBe(null);
+    expect(finFault(low, { ...low.sink, finHeight_m: 0.0091 })).toMatchObject({ milled: true, most: 4 });
+    expect(change(low, 'finsFewer')?.costs).toEqual(['cut']);
+  });
+
+  test('that no mill has cut are a profile, and may be as deep as profiles are', () => {
+    const bought = cut(0.003);
+    expect(finFault(bought, { ...bought.sink, finHeight_m: 0.013 })).toBe(null);
+    expect(finFault(bought, { ...bought.sink, finHeight_m: 0.0136 })).toMatchObject({
+      milled: false,
       most: 6,
     });
+    expect(change(bought, 'finsFewer')?.costs).toEqual(['buy']);
   });
 
   test('of a wider sink are as far apart as now, or farther', () => {
