@@ -72,7 +72,7 @@ export function withBrowser({ address = inject('address'), serviceWorkers = 'blo
 
 /** Waits until all charts stand with their ticks. */
 export async function expectDrawn(page: Page): Promise<void> {
-  await expect.poll(() => page.locator('svg:has(.recharts-cartesian-axis-tick-value)').count()).toBe(7);
+  await expect.poll(() => page.locator('svg:has(.recharts-cartesian-axis-tick-value)').count()).toBe(9);
 }
 
 /** The answer to a question: the sentence below it. */

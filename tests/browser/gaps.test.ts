@@ -9,7 +9,7 @@ describe('which gap', () => {
     const question = page.getByRole('region', { name: 'Which gap?' });
     await expect.poll(() => question.locator('p').first().textContent()).toMatch(/^Cut the side clearance/);
 
-    await question.getByLabel('Side clearance, values').fill('0, 1/32 in, 0.8 mm, 1.5');
+    await question.getByLabel('Values, side clearance').fill('0, 1/32 in, 0.8 mm, 1.5');
     const names = () => question.getByRole('rowheader').allTextContents();
     await expect
       .poll(async () => (await names()).map((name) => name.replaceAll('\u202f', ' ')))
@@ -29,8 +29,8 @@ describe('which gap', () => {
     const page = await openBench();
     const question = page.getByRole('region', { name: 'Which gap?' });
     await question.getByLabel('Against', { exact: true }).selectOption({ label: 'Slot width' });
-    await question.getByLabel('Side clearance, values').fill('0 to 10 by 2');
-    await question.getByLabel('Slot width, values').fill('2 to 22 by 4');
+    await question.getByLabel('Values, side clearance').fill('0 to 10 by 2');
+    await question.getByLabel('Values, slot width').fill('2 to 22 by 4');
     const map = question.getByRole('img', { name: /^Film margin over side clearance and slot width/ });
     await map.waitFor();
     await expect.poll(() => question.textContent()).toContain('Hatched, beyond the heavy line');

@@ -28,7 +28,7 @@ export async function* views(page: Page): AsyncGenerator<View> {
   const against = page.getByLabel('Against', { exact: true });
   await against.selectOption({ label: 'Slot width' });
   await page.getByRole('img', { name: /^Film margin over/ }).waitFor();
-  const values = page.getByLabel('Side clearance, values');
+  const values = page.getByLabel('Values, side clearance');
   const usual = await values.inputValue();
   await values.fill('tight');
   yield { name: 'a map of two gaps, and a list that does not read', within: '#which-gap' };

@@ -2,27 +2,11 @@ import { type ReactNode, useState } from 'react';
 import { createDesignStore, type DesignStore } from '../../src/store/designStore.ts';
 import type { Keeper } from '../../src/store/keeping/keeper.ts';
 import { createStudies } from '../../src/store/studies.ts';
-import { type Job, runJob } from '../../src/studies/job.ts';
 import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
 import { KeeperContext } from '../../src/ui/bench/KeeperContext.ts';
 import { StudiesContext } from '../../src/ui/studies/StudiesContext.ts';
-import { jobs } from '../../src/workers/studies/jobs.ts';
 import type { Pool } from '../../src/workers/studies/pool.ts';
-
-/** Studies are asked and never answered. */
-export const silentPool: Pool = {
-  run: () => ({ result: new Promise(() => {}), cancel: () => {} }),
-  stop: () => {},
-};
-
-/** Studies are computed in this thread, whole, a moment after they are asked. */
-export const promptPool: Pool = {
-  run: (name, question) => ({
-    result: Promise.resolve().then(() => runJob(jobs[name] as Job<unknown, unknown, never>, question)),
-    cancel: () => {},
-  }),
-  stop: () => {},
-};
+import { silentPool } from './pools.ts';
 
 interface Props {
   readonly children: ReactNode;

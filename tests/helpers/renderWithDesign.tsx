@@ -6,14 +6,14 @@ import { createDesignStore } from '../../src/store/designStore.ts';
 import { createStudies } from '../../src/store/studies.ts';
 import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
 import { StudiesContext } from '../../src/ui/studies/StudiesContext.ts';
-import { browserPool } from '../../src/workers/studies/browserPool.ts';
+import { silentPool } from './pools.ts';
 
-/** Renders a piece of the page over a store of its own; studies are computed in place, for there are no workers here. */
+/** Renders a piece of the page over a store of its own; studies stay silent. */
 export function renderWithDesign(piece: ReactElement, design: Design = exampleById('eightResistors')) {
   const store = createDesignStore(design);
   const rendered = render(
     <DesignContext value={store}>
-      <StudiesContext value={createStudies(browserPool())}>{piece}</StudiesContext>
+      <StudiesContext value={createStudies(silentPool)}>{piece}</StudiesContext>
     </DesignContext>,
   );
   return { store, ...rendered };

@@ -8,8 +8,9 @@ import { ChangesProvider } from '../../src/ui/questions/changes/ChangesContext.t
 import { FirstChange } from '../../src/ui/questions/changes/FirstChange.tsx';
 import { ShortList } from '../../src/ui/questions/changes/ShortList.tsx';
 import { WhatToChangeFirst } from '../../src/ui/questions/WhatToChangeFirst.tsx';
-import { BenchAround, promptPool, silentPool } from '../helpers/BenchAround.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { fakeBrowser } from '../helpers/fakeBrowser.ts';
+import { promptPool, silentPool } from '../helpers/pools.ts';
 
 const eight = exampleById('eightResistors');
 

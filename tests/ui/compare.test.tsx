@@ -2,8 +2,9 @@ import { render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
 import { Compare } from '../../src/ui/questions/Compare.tsx';
-import { BenchAround, promptPool } from '../helpers/BenchAround.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
 import { fakeBrowser } from '../helpers/fakeBrowser.ts';
+import { promptPool } from '../helpers/pools.ts';
 
 const question = () => screen.getByRole('region', { name: 'Which of these designs?' });
 const table = () => within(question()).findByRole('region', { name: 'Designs side by side' });

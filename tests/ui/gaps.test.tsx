@@ -5,7 +5,8 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import { WhichGap } from '../../src/ui/questions/WhichGap.tsx';
 import type { Pool } from '../../src/workers/studies/pool.ts';
-import { BenchAround, promptPool } from '../helpers/BenchAround.tsx';
+import { BenchAround } from '../helpers/BenchAround.tsx';
+import { promptPool } from '../helpers/pools.ts';
 
 // Loaded before, so that no test waits for them.
 beforeAll(async () => {
@@ -63,7 +64,7 @@ describe('Which gap?', () => {
   test('takes a list as people type it', async () => {
     const { user } = open();
     await rowsShown();
-    const box = screen.getByRole('textbox', { name: 'Side clearance, values' });
+    const box = screen.getByRole('textbox', { name: 'Values, side clearance' });
     await user.clear(box);
     await user.click(box);
     await user.paste('0, 1/32 in, 0.8 mm, 1.5');
@@ -75,12 +76,13 @@ describe('Which gap?', () => {
   test('keeps a text that does not read, says why, and keeps the last answer', async () => {
     const { user } = open();
     await rowsShown();
-    const box = screen.getByRole('textbox', { name: 'Side clearance, values' });
+    const box = screen.getByRole('textbox', { name: 'Values, side clearance' });
     await user.click(box);
     await user.paste(' and so on');
     expect(box).toHaveValue('0 to 4 mm by 0.5 and so on');
     expect(box).toBeInvalid();
     expect(box).toHaveAccessibleDescription(/«so on» is not a number/);
+    expect(screen.getByText(/belongs to the last values that read/)).toBeInTheDocument();
     expect(await rowsShown()).toHaveLength(11);
   });
 
@@ -130,7 +132,7 @@ describe('Which gap?', () => {
 
   test('says so of a value that cannot be built, and does not offer it', async () => {
     const { user } = open();
-    const box = screen.getByRole('textbox', { name: 'Side clearance, values' });
+    const box = screen.getByRole('textbox', { name: 'Values, side clearance' });
     await user.clear(box);
     await user.click(box);
     await user.paste('1; 12');
@@ -142,7 +144,7 @@ describe('Which gap?', () => {
   test('makes a map of two gaps, every pair a button', async () => {
     const { store, user } = open();
     await user.selectOptions(screen.getByRole('combobox', { name: 'Against' }), 'Slot width');
-    const box = await screen.findByRole('textbox', { name: 'Slot width, values' });
+    const box = await screen.findByRole('textbox', { name: 'Values, slot width' });
     await user.clear(box);
     await user.click(box);
     await user.paste('4, 12');

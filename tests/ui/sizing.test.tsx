@@ -10,8 +10,8 @@ import { DesignContext } from '../../src/ui/bench/DesignContext.ts';
 import { KeeperContext } from '../../src/ui/bench/KeeperContext.ts';
 import { WhatSizeDoINeed } from '../../src/ui/questions/WhatSizeDoINeed.tsx';
 import { StudiesContext } from '../../src/ui/studies/StudiesContext.ts';
-import { browserPool } from '../../src/workers/studies/browserPool.ts';
 import { fakeBrowser } from '../helpers/fakeBrowser.ts';
+import { promptPool } from '../helpers/pools.ts';
 
 const slow = { timeout: 15_000 };
 
@@ -27,7 +27,7 @@ async function openQuestion(design: Design, others: readonly Design[] = []) {
   render(
     <DesignContext value={store}>
       <KeeperContext value={{ keeper: Promise.resolve(keeper), open: () => {} }}>
-        <StudiesContext value={createStudies(browserPool())}>
+        <StudiesContext value={createStudies(promptPool)}>
           <WhatSizeDoINeed />
         </StudiesContext>
       </KeeperContext>

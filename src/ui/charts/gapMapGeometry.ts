@@ -70,6 +70,8 @@ export function placedNames({ isolines }: GapMapPicture, geometry: MapGeometry):
     for (const line of lines) {
       const at = middleOf(line, geometry);
       const isFree = ({ x, y }: Point) =>
+        x > geometry.left + leastApart.x / 2 &&
+        x < geometry.right - leastApart.x / 2 &&
         placed.every((other) => Math.abs(other.x - x) > leastApart.x || Math.abs(other.y - y) > leastApart.y);
       if (at && isFree(at)) placed.push({ label, ...at });
     }

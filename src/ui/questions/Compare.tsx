@@ -13,8 +13,6 @@ import { useKeptDesigns } from './compare/useKeptDesigns.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
-const question = { id: 'compare', question: 'Which of these designs?' };
-
 /** The design on the bench beside its variants and other kept ones. */
 export function Compare() {
   const { records, unread, failed, keeper } = useKeptDesigns();
@@ -37,7 +35,7 @@ export function Compare() {
   const kin = records.filter(({ family }) => family === identity?.family);
   return (
     <QuestionSection
-      {...question}
+      id="compare"
       sentence={shown?.sentence ?? nothingYet(failed, others.length, chosen.length, study.fault)}
     >
       {(others.length > 0 || unread.length > 0) && <CompareChooser compared={compared} unread={unread} />}

@@ -9,11 +9,7 @@ import { TableTwin } from './TableTwin.tsx';
 export function HowIsItComputed({ report }: { readonly report: Report }) {
   const { methods, sources, verdict, computed } = report;
   return (
-    <QuestionSection
-      id="how-is-it-computed"
-      question="How is it computed?"
-      sentence={methods.length > 0 ? computed : verdict.sentence}
-    >
+    <QuestionSection id="how-is-it-computed" sentence={methods.length > 0 ? computed : verdict.sentence}>
       <ol className={styles.methods}>
         {methods.map((method) => (
           <li key={method.id}>

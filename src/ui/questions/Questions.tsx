@@ -1,6 +1,7 @@
 import type { Report } from '../../report/types.ts';
 import { Compare } from './Compare.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
+import { QuestionIndex } from './QuestionIndex.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
 import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
@@ -13,6 +14,7 @@ import { WhichGap } from './WhichGap.tsx';
 export function Questions({ report }: { readonly report: Report }) {
   return (
     <>
+      <QuestionIndex />
       <WhatToChangeFirst />
       <WhereDoesTheAirGo report={report} />
       <WhereDoTheKelvinsGo report={report} />

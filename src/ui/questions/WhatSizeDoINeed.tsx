@@ -29,7 +29,6 @@ export function WhatSizeDoINeed() {
   return (
     <QuestionSection
       id="what-size"
-      question="What size do I need?"
       sentence={report?.sentence ?? 'How far each measure may go is being worked out.'}
     >
       <TargetForm form={form} asked={asked} whereto={whereto} onForm={setForm} onWhereto={setWhereto} />

@@ -7,8 +7,6 @@ import { useTryChange } from './changes/useTryChange.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
-const question = { id: 'what-to-change-first', question: 'What should be changed first?' };
-
 /** So many stand open; the rest gains little and is folded. */
 const mostOpen = 8;
 
@@ -17,7 +15,7 @@ export function WhatToChangeFirst() {
   const { report, fresh, fault } = use(ChangesContext);
   const { tryIt, asVariant } = useTryChange();
   const [done, setDone] = useState('');
-  if (report === null) return <QuestionSection {...question} sentence={waiting(fault)} />;
+  if (report === null) return <QuestionSection id="what-to-change-first" sentence={waiting(fault)} />;
 
   const actions = {
     fresh,
@@ -36,7 +34,7 @@ export function WhatToChangeFirst() {
   const { rows, tables, remarks } = report;
   const [open, folded] = [rows.slice(0, mostOpen), rows.slice(mostOpen)];
   return (
-    <QuestionSection {...question} sentence={report.sentence}>
+    <QuestionSection id="what-to-change-first" sentence={report.sentence}>
       <div className={fresh ? undefined : styles.stale}>
         <ChangeList report={report} rows={open} label="Changes, most kelvin first" {...actions} />
         {folded.length > 0 && (

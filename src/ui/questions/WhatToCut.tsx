@@ -12,7 +12,7 @@ export function WhatToCut({ report }: { readonly report: Report }) {
   const { cut } = report;
   const scale = commonScale(cut.panels.map(({ pattern }) => pattern));
   return (
-    <QuestionSection id="what-has-to-be-cut" question="What has to be cut?" sentence={cut.sentence}>
+    <QuestionSection id="what-has-to-be-cut" sentence={cut.sentence}>
       {cut.faults.length > 1 && <Lines lines={cut.faults.slice(1)} className={styles.faults} />}
       <TableTwin table={cutTable(report)} open />
       <TableTwin table={sheetsTable(report)} open />

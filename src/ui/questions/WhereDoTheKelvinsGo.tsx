@@ -6,13 +6,11 @@ import styles from './columns.module.css';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
-const question = { id: 'where-do-the-kelvins-go', question: 'Where do the kelvins go?' };
-
 export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
   const { heat, verdict, drift } = report;
-  if (!heat) return <QuestionSection {...question} sentence={verdict.sentence} />;
+  if (!heat) return <QuestionSection id="where-do-the-kelvins-go" sentence={verdict.sentence} />;
   return (
-    <QuestionSection {...question} sentence={heat.sentence}>
+    <QuestionSection id="where-do-the-kelvins-go" sentence={heat.sentence}>
       <div className={styles.columns}>
         <div>
           <ChartFrame caption="From the room to the hottest film" table={ladderTable(report)}>

@@ -15,13 +15,11 @@ import { QuestionSection } from './QuestionSection.tsx';
 import { ShareBar } from './ShareBar.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
-const question = { id: 'where-does-the-air-go', question: 'Where does the air go?' };
-
 export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
   const { air, verdict } = report;
-  if (!air) return <QuestionSection {...question} sentence={verdict.sentence} />;
+  if (!air) return <QuestionSection id="where-does-the-air-go" sentence={verdict.sentence} />;
   return (
-    <QuestionSection {...question} sentence={air.sentence}>
+    <QuestionSection id="where-does-the-air-go" sentence={air.sentence}>
       <ShareBar shares={air.shares} table={sharesTable(report)} />
       <TableTwin table={sharesTable(report)} />
       <div className={styles.columns}>

@@ -11,10 +11,7 @@ import { GapLineAnswer } from './gaps/GapLineAnswer.tsx';
 import { GapMapAnswer } from './gaps/GapMapAnswer.tsx';
 import { StudyProgress } from './gaps/StudyProgress.tsx';
 import { useTakeGap } from './gaps/useTakeGap.ts';
-import styles from './gaps/WhichGap.module.css';
 import { QuestionSection } from './QuestionSection.tsx';
-
-const question = { id: 'which-gap', question: 'Which gap?' };
 
 /** One or two gaps of the baffle compared over a range or a list; computed again a moment after every edit. */
 export function WhichGap() {
@@ -39,14 +36,12 @@ export function WhichGap() {
   const shown = isMap ? map : line;
   const report = isMap ? mapReport : lineReport;
   return (
-    <QuestionSection {...question} sentence={report?.sentence ?? waiting(shown)}>
+    <QuestionSection id="which-gap" sentence={report?.sentence ?? waiting(shown)}>
       <GapForm form={form} asked={asked} onForm={setForm} />
-      <StudyProgress study={shown} />
-      <div className={styles.answer} data-fresh={shown.fresh}>
-        {isMap
-          ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
-          : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
-      </div>
+      <StudyProgress study={shown} isAsked={(isMap ? asked.map : asked.line) !== null} />
+      {isMap
+        ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
+        : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
     </QuestionSection>
   );
 }

@@ -4,7 +4,7 @@ import type { Design } from '../../../src/model/design.ts';
 import { exampleById } from '../../../src/model/examples/examples.ts';
 import { changesJob } from '../../../src/studies/changes/changes.ts';
 import { runJob } from '../../../src/studies/job.ts';
-import { promptPool } from '../../helpers/BenchAround.tsx';
+import { promptPool } from '../../helpers/pools.ts';
 
 const design = exampleById('onePair');
 

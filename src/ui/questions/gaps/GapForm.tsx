@@ -43,7 +43,7 @@ export function GapForm({ form, asked, onForm }: Props) {
       </FieldFrame>
       <Values
         id="gap-values"
-        label={`${gapLabel(gap)}, values`}
+        label={`Values, ${gapLabel(gap).toLowerCase()}`}
         box={asked.values}
         onText={typeValues(gap)}
       />
@@ -68,7 +68,7 @@ export function GapForm({ form, asked, onForm }: Props) {
       {against !== null && asked.against !== null ? (
         <Values
           id="gap-against-values"
-          label={`${gapLabel(against)}, values`}
+          label={`Values, ${gapLabel(against).toLowerCase()}`}
           box={asked.against}
           onText={typeValues(against)}
         />

@@ -3,8 +3,14 @@ import { Button } from '../../kit/Button.tsx';
 import type { StudyView } from '../../studies/useStudy.ts';
 import styles from './WhichGap.module.css';
 
-/** Runs shorter than a moment need no bar; the place for it is kept, so that nothing jumps. */
-export function StudyProgress({ study }: { readonly study: StudyView<JobName> }) {
+interface Props {
+  readonly study: StudyView<JobName>;
+  /** Something that reads is asked. */
+  readonly isAsked: boolean;
+}
+
+/** How far a run is, or why what stands below is not of the present values; the place for it is kept, so that nothing jumps. */
+export function StudyProgress({ study, isAsked }: Props) {
   const { running, fresh, progress, start, cancel, fault } = study;
   return (
     <div className={styles.progress}>
@@ -14,9 +20,12 @@ export function StudyProgress({ study }: { readonly study: StudyView<JobName> })
           <Button onClick={cancel}>Stop</Button>
         </>
       )}
-      {!running && !fresh && (
+      {!isAsked && <span>What stands below belongs to the last values that read.</span>}
+      {isAsked && !running && !fresh && (
         <>
-          <span>{fault === null ? 'Not computed for the present values.' : `Failed: ${fault}`}</span>
+          <span>
+            {fault === null ? 'What stands below is not of the present values yet.' : `Failed: ${fault}`}
+          </span>
           <Button onClick={start}>Compute</Button>
         </>
       )}
