@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { askedSizing, firstSizingForm } from '../../io/sizingForm.ts';
-import { sizingReport } from '../../report/sizingReport.ts';
+import { sizingReport } from '../../report/sizing/sizingReport.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { useComplete } from '../studies/useComplete.ts';
 import { useStudy } from '../studies/useStudy.ts';

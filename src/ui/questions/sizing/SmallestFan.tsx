@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Design } from '../../../model/design.ts';
 import type { UnitSystem } from '../../../model/say.ts';
-import { fanChoiceReport } from '../../../report/fanChoiceReport.ts';
+import { fanChoiceReport } from '../../../report/sizing/fanChoiceReport.ts';
 import { placeFan } from '../../../store/placeFan.ts';
 import type { Target } from '../../../studies/sizing/target.ts';
 import { useComplete } from '../../studies/useComplete.ts';
