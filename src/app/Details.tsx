@@ -8,6 +8,7 @@ import { ChangesProvider } from '../ui/questions/changes/ChangesContext.tsx';
 import { FirstChange } from '../ui/questions/changes/FirstChange.tsx';
 import { ShortList } from '../ui/questions/changes/ShortList.tsx';
 import { Questions } from '../ui/questions/Questions.tsx';
+import { PartsVaryLine } from '../ui/questions/tolerance/PartsVaryLine.tsx';
 import { WillItHoldMore } from '../ui/questions/WillItHoldMore.tsx';
 import { PrintDialog } from '../ui/sheet/PrintDialog.tsx';
 import { Sheet } from '../ui/sheet/Sheet.tsx';
@@ -34,6 +35,8 @@ interface Asked extends Places {
 
 interface Props extends Asked {
   readonly keeper: Promise<Keeper>;
+  /** Under the words of the verdict. */
+  readonly inVerdict: HTMLElement | null;
   /** Another object with every edit, so it comes in one that stays. */
   readonly designs: RefObject<Designs>;
 }
@@ -41,7 +44,7 @@ interface Props extends Asked {
 const studies = createStudies(browserPool());
 
 /** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
-export function Details({ keeper, designs, ...asked }: Props) {
+export function Details({ keeper, designs, inVerdict, ...asked }: Props) {
   const kept = useMemo(
     () => ({ keeper, open: (id: string, name: string) => designs.current.kept(id, name) }),
     [keeper, designs],
@@ -53,6 +56,7 @@ export function Details({ keeper, designs, ...asked }: Props) {
           <Reports {...asked} />
         </ChangesProvider>
       </KeeperContext>
+      {inVerdict && createPortal(<PartsVaryLine />, inVerdict)}
     </StudiesContext>
   );
 }

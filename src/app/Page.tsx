@@ -39,6 +39,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   const [aboveLimits, setAboveLimits] = useState<HTMLElement | null>(null);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
   const [underDrawing, setUnderDrawing] = useState<HTMLElement | null>(null);
+  const [inVerdict, setInVerdict] = useState<HTMLElement | null>(null);
   const details = useMemo(
     () => (
       <Details
@@ -48,9 +49,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
         aboveLimits={aboveLimits}
         underLimits={underLimits}
         underDrawing={underDrawing}
+        inVerdict={inVerdict}
       />
     ),
-    [answer, keeper, aboveLimits, underLimits, underDrawing],
+    [answer, keeper, aboveLimits, underLimits, underDrawing, inVerdict],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);
@@ -61,7 +63,7 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
         <Notice onSave={designs.save} onPlace={setNotices} />
         <div className={styles.bench}>
           <div className={styles.verdict}>
-            <Verdict report={report} stale={problems.length > 0} />
+            <Verdict report={report} stale={problems.length > 0} onPlace={setInVerdict} />
           </div>
           <DrawingSection report={report} onPlace={setUnderDrawing} />
           <div className={styles.fields}>

@@ -6,6 +6,7 @@ import { changesStudy, compareStudy } from './changeStudies.ts';
 import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
 import type { Options, StudyKind } from './studyKind.ts';
+import { toleranceStudy } from './toleranceStudy.ts';
 
 function kind<N extends JobName>(
   name: N,
@@ -40,4 +41,5 @@ export const studyKinds: Readonly<Record<string, StudyKind>> = {
   size: kind('sizing', sizeStudy),
   fins: kind('finSizing', finStudy),
   fans: kind('fanChoice', fanStudy),
+  parts: kind('tolerance', toleranceStudy),
 };

@@ -1,6 +1,7 @@
 import { checkBank } from './checkBank.ts';
 import { checkExtras, checkFans } from './checkCurves.ts';
 import { checkParts } from './checkParts.ts';
+import { checkSpreads } from './checkSpreads.ts';
 import type { Design } from './design.ts';
 import type { Problem } from './problem.ts';
 
@@ -10,8 +11,8 @@ import type { Problem } from './problem.ts';
  */
 export function checkDesign(design: Design): Problem[] {
   const parts = checkParts(design);
+  const rest = [...checkFans(design), ...checkExtras(design), ...checkSpreads(design)];
   // The row cannot be laid out while a position points at no part.
-  if (parts.some(({ code }) => code === 'partMissing'))
-    return [...parts, ...checkFans(design), ...checkExtras(design)];
-  return [...checkBank(design), ...parts, ...checkFans(design), ...checkExtras(design)];
+  if (parts.some(({ code }) => code === 'partMissing')) return [...parts, ...rest];
+  return [...checkBank(design), ...parts, ...rest];
 }

@@ -42,7 +42,7 @@ export function anotherFan(
 /** A complete, ordinary fan box to begin with: four chips between five sinks, a 60 mm fan, an ABS box. */
 export const defaultDesign: Design = {
   format: 'throughfin-design',
-  version: 3,
+  version: 4,
   title: 'New fan box',
   variant: '',
   revision: 'A',
@@ -192,6 +192,7 @@ export const defaultDesign: Design = {
     stockLength_m: 0.6,
     stockWidth_m: 0.4,
   },
+  spreads: [],
 };
 
 const rowDefaults: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {

@@ -8,7 +8,8 @@ type Option =
   | Design['room']['pressureFrom']
   | Design['moreFans'][number]['place']
   | Design['extras'][number]['place']
-  | Design['cutting']['joint'];
+  | Design['cutting']['joint']
+  | Design['spreads'][number]['kind'];
 
 const labels: Readonly<Record<Option, string>> = {
   wattsEach: 'watts for each resistor',
@@ -37,6 +38,11 @@ const labels: Readonly<Record<Option, string>> = {
   outlet: 'at the outlet',
   butt: 'butt joints',
   slotted: 'tabs and slots',
+  normal: 'normal',
+  lognormal: 'skewed (lognormal)',
+  uniform: 'even',
+  triangular: 'triangular',
+  tolerance: 'even within the tolerance',
 };
 
 /** Plain words for a value that a choice stores. */

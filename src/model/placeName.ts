@@ -8,6 +8,7 @@ const rowNames: Readonly<Record<string, string>> = {
   points: 'point',
   extras: 'extra loss',
   moreFans: 'fan',
+  spreads: 'spread',
 };
 
 /** The first fan is `fan`, so the first of the others is the second. */

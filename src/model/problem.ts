@@ -27,6 +27,9 @@ export interface ProblemData {
   readonly lossNotRising: { readonly before_Pa: number };
   readonly lossAtRest: Readonly<Record<never, never>>;
   readonly onePoint: Readonly<Record<never, never>>;
+  readonly spreadOfNothing: Readonly<Record<never, never>>;
+  readonly spreadTwice: Readonly<Record<never, never>>;
+  readonly spreadWithoutTolerance: Readonly<Record<never, never>>;
 }
 
 export type ProblemCode = keyof ProblemData;

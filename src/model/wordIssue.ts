@@ -40,6 +40,7 @@ const lists = [
   'moreFans[].curve',
   'extras',
   'extras[].points',
+  'spreads',
 ];
 
 function allowedRows(path: Path): string {

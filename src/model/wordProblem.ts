@@ -64,6 +64,9 @@ const words: Words = {
     `Pressure must rise with flow; this has to be more than ${say.pressure(before_Pa)}.`,
   lossAtRest: () => 'Without flow there is no loss: the pressure here has to be zero.',
   onePoint: () => 'One point without flow says nothing. Add a second, or take this one away.',
+  spreadOfNothing: () => 'No input that varies has this name.',
+  spreadTwice: () => 'The spread of this input stands twice.',
+  spreadWithoutTolerance: () => 'The design states no tolerance for this input.',
 };
 
 /** A finding of `checkDesign` in plain words. */

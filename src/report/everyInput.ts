@@ -82,6 +82,11 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
     ...design.extras.flatMap(({ points }, i) =>
       below(`extras[${i}].points`, `Measured points of extra loss ${i + 1}`, points.length),
     ),
+    ...below(
+      'spreads',
+      'Spreads of your own; sizes as a share or in the SI unit of the input',
+      design.spreads.length,
+    ),
   ];
 }
 

@@ -25,6 +25,12 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await unfold(page);
   yield { name: 'everything unfolded', within: 'html' };
 
+  await page.getByLabel('Boxes to draw').selectOption('1000');
+  await page.getByRole('button', { name: 'Draw boxes' }).click();
+  await page.getByText('All boxes drawn.').waitFor();
+  await unfold(page);
+  yield { name: 'boxes drawn as parts vary', within: '#what-if-parts-vary' };
+
   const against = page.getByLabel('Against', { exact: true });
   await against.selectOption({ label: 'Slot width' });
   await page.getByRole('img', { name: /^Film margin over/ }).waitFor();

@@ -73,6 +73,7 @@ describe('the page', () => {
       'Where do the kelvins go?',
       'Which gap?',
       'What if the fan stops?',
+      'What if parts vary?',
       'What size do I need?',
       'Which of these designs?',
       'What has to be cut?',

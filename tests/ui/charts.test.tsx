@@ -2,7 +2,9 @@ import { render, screen } from '@testing-library/react';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { LineChart } from '../../src/report/lineChart.ts';
 import { curvesTable } from '../../src/report/tables.ts';
+import { marginChart } from '../../src/report/tolerance/histogramChart.ts';
 import { ChartFrame } from '../../src/ui/charts/ChartFrame.tsx';
+import { histogramRows } from '../../src/ui/charts/histogramRows.ts';
 import LinesChart from '../../src/ui/charts/LinesChart.tsx';
 import { ladderRows } from '../../src/ui/charts/ladderRows.ts';
 import { lineEnds, lineRows, placedLevels } from '../../src/ui/charts/lineRows.ts';
@@ -16,6 +18,19 @@ if (!air?.chart || !heat) throw new Error('the example has no answer');
 const { chart } = air;
 
 describe('rows for the charts', () => {
+  test('set a bar over the middle of every bin', () => {
+    const histogram = marginChart(
+      { edges: [-2, 0, 2], holding: [0, 30], failing: [10, 0] },
+      [],
+      '',
+      'metric',
+    );
+    expect(histogramRows(histogram)).toEqual([
+      { middle: -1, range: '−2 to 0', holding: 0, failing: 25 },
+      { middle: 1, range: '0 to 2', holding: 75, failing: 0 },
+    ]);
+  });
+
   test('carry every point of both curves, by rising flow', () => {
     const rows = curveRows(chart);
     expect(rows.filter((row) => row.fan !== null)).toHaveLength(chart.fan.length);

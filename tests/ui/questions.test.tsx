@@ -54,6 +54,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Where do the kelvins go?',
       'Which gap?',
       'What if the fan stops?',
+      'What if parts vary?',
       'What size do I need?',
       'Which of these designs?',
       'What has to be cut?',
@@ -170,7 +171,7 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(10);
+  expect(sections).toHaveLength(11);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-to-change-first': 'Being computed',
@@ -178,6 +179,7 @@ test('without an answer every question still says why', () => {
       'what-if-the-fan-stops': report.fanStop.sentence,
       // Studies of their own, answered a moment later.
       'what-size': '',
+      'what-if-parts-vary': '',
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',

@@ -5,5 +5,6 @@ export const FanCurveChart = lazy(() => import('./FanCurveChart.tsx'));
 export const LadderChart = lazy(() => import('./LadderChart.tsx'));
 export const PositionsChart = lazy(() => import('./PositionsChart.tsx'));
 export const LinesChart = lazy(() => import('./LinesChart.tsx'));
+export const HistogramChart = lazy(() => import('./HistogramChart.tsx'));
 export const GapChart = lazy(() => import('./GapChart.tsx'));
 export const GapMapChart = lazy(() => import('./GapMapChart.tsx'));

@@ -2,6 +2,7 @@ import type { Report } from '../../report/types.ts';
 import { Compare } from './Compare.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { QuestionIndex } from './QuestionIndex.tsx';
+import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
 import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
@@ -20,6 +21,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhereDoTheKelvinsGo report={report} />
       <WhichGap />
       <WhatIfTheFanStops report={report} />
+      <WhatIfPartsVary />
       <WhatSizeDoINeed />
       <Compare />
       <WhatToCut report={report} />

@@ -7,6 +7,7 @@ import type { Job } from '../../studies/job.ts';
 import { fanChoiceJob } from '../../studies/sizing/fanChoice.ts';
 import { finSizingJob } from '../../studies/sizing/finSizing.ts';
 import { sizingJob } from '../../studies/sizing/sizing.ts';
+import { toleranceJob } from '../../studies/tolerance/toleranceJob.ts';
 
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
@@ -14,6 +15,7 @@ export const jobs = {
   sizing: sizingJob,
   finSizing: finSizingJob,
   fanChoice: fanChoiceJob,
+  tolerance: toleranceJob,
   changes: changesJob,
   compare: compareJob,
   gaps: gapLineJob,

@@ -17,6 +17,7 @@ const full: Design = {
   ...defaultDesign,
   moreFans: [anotherFan(defaultDesign.fan, 0)],
   extras: [{ ...defaultExtra, points: [{ flow_m3PerS: 1, dp_Pa: 1 }] }],
+  spreads: [{ path: 'room.T_K', kind: 'normal', relative: false, size: 1 }],
 };
 
 describe('the fields', () => {

@@ -14,9 +14,9 @@ describe('the published JSON Schema', () => {
     expect(designJsonSchema()).toMatchObject({
       $schema: 'https://json-schema.org/draft/2020-12/schema',
       additionalProperties: false,
-      title: 'Throughfin design, version 3',
+      title: 'Throughfin design, version 4',
       properties: {
-        version: { const: 3 },
+        version: { const: 4 },
         sink: {
           additionalProperties: false,
           required: expect.arrayContaining(['length_m', 'finCount']),

@@ -47,6 +47,7 @@ const full: Design = {
       ],
     },
   ],
+  spreads: [{ path: 'room.T_K', kind: 'normal', relative: false, size: 1 }],
 };
 
 describe('every input', () => {
@@ -67,7 +68,8 @@ describe('every input', () => {
       rowsOf('moreFans') +
       2 * (full.moreFans[0]?.curve.length ?? 0) +
       rowsOf('extras') +
-      2 * 2;
+      2 * 2 +
+      rowsOf('spreads');
     expect(cells).toBe(expected);
   });
 
