@@ -2,6 +2,7 @@ import { sources } from '../../core/sources.ts';
 import type { Factors } from '../../core/system/input.ts';
 import { scatterCards } from '../../core/system/methodScatter.ts';
 import type { Design } from '../../model/design.ts';
+import { getAt } from '../../model/path.ts';
 import { sizeDimension, statedTolerance } from '../../model/spreads/sizes.ts';
 import {
   type DesignSpread,
@@ -65,7 +66,7 @@ export function spreadRows(design: Design, system: UnitSystem): SpreadRow[] {
     label: capital(spread.name),
     shape: shapeWords[spread.kind],
     ...withAmounts({ size: saidSize(design, spread, system) }),
-    reach: reachWords[spread.reach],
+    reach: isIdle(design, spread) ? 'nothing while the value is 0' : reachWords[spread.reach],
     source: spread.own ? 'your own' : sourceOf(spread),
     usual: spread.own ? usualWords(design, spread, system) : '',
   }));
@@ -83,6 +84,11 @@ export function methodSpreadRows(factors: readonly (keyof Factors)[]): MethodSpr
       source: `card “${title}”; ${originWords[scatter.from]}`,
     };
   });
+}
+
+/** A share of nothing is nothing. */
+function isIdle(design: Design, { path, relative, kind }: DesignSpread): boolean {
+  return kind !== 'none' && relative && getAt(design, path) === 0;
 }
 
 function sourceOf({ usual, kind }: DesignSpread): string {

@@ -77,6 +77,9 @@ describe('the report of parts that vary', () => {
       'each resistor',
       'watts go with the resistance; stated in the design',
     ]);
+    expect(rows.find(([label]) => label === 'Contact resistance of the bond')?.[3]).toBe(
+      'nothing while the value is 0',
+    );
     const method = rows.find(([label]) => label === 'Method for heat from fins to air');
     expect(method?.[2]).toBe('σ 7 %');
     expect(method?.[4]).toContain('card “');
