@@ -74,6 +74,8 @@ export default defineConfig({
           // No module of the core holds anything between tests.
           isolate: false,
           environment: 'node',
+          // A busy machine may take long over a law; what never ends is still missed.
+          testTimeout: 30_000,
           include: ['tests/{unit,published,property,meta,golden}/**/*.test.ts'],
         },
       },

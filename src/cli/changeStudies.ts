@@ -5,7 +5,7 @@ import { compareReport } from '../report/compare/compareReport.ts';
 import type { StudyReport } from '../report/studyReport.ts';
 import type { ChangesQuestion, ChangesResult } from '../studies/changes/changes.ts';
 import { mostCompared } from '../studies/compare/compare.ts';
-import type { StudyKind } from './studyKinds.ts';
+import type { StudyKind } from './studyKind.ts';
 
 /** What to change first. */
 export const changesStudy = {

@@ -34,7 +34,7 @@ export const gapLineStudy = {
     const cut = options.cut === undefined ? null : parseIn(options.cut, 'length', undefined, system);
     if (cut && !cut.ok) return `cut=: ${cut.reason}`;
     if (cut && (cut.value < 0 || cut.value > mostCut_m)) return 'cut=: allowed is up to 5 mm.';
-    return { design, ...axis, cut_m: cut?.value ?? usualCut_m(axis.gap) };
+    return { design, ...axis, cut_m: cut?.value ?? usualCut_m(design, axis.gap) };
   },
   report: gapReport,
 };

@@ -1,9 +1,9 @@
 import { askedSizing } from '../io/sizingForm.ts';
 import type { Design } from '../model/design.ts';
 import type { UnitSystem } from '../model/say.ts';
-import { fanChoiceReport } from '../report/fanChoiceReport.ts';
-import { finSizingReport } from '../report/finSizingReport.ts';
-import { sizingReport } from '../report/sizingReport.ts';
+import { fanChoiceReport } from '../report/sizing/fanChoiceReport.ts';
+import { finSizingReport } from '../report/sizing/finSizingReport.ts';
+import { sizingReport } from '../report/sizing/sizingReport.ts';
 import type { FanQuestion } from '../studies/sizing/fanChoice.ts';
 import { fansAtHand } from '../studies/sizing/fansAtHand.ts';
 import type { FinQuestion } from '../studies/sizing/finSizing.ts';

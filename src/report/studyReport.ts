@@ -1,3 +1,4 @@
+import { table } from './makeTable.ts';
 import { section, textTable, wrap } from './reportText.ts';
 import type { TextTable } from './types.ts';
 
@@ -14,4 +15,14 @@ const width = 100;
 export function studyText({ sentence, remarks, tables }: StudyReport): string {
   const says = remarks.map((remark) => wrap(`- ${remark}`, width, '  ')).join('\n');
   return `${[section(sentence, []), says, ...tables.map(textTable)].filter((block) => block !== '').join('\n\n')}\n`;
+}
+
+/** Sentence and remarks as a table of one column, for print. */
+export function saysTable(id: string, caption: string, { sentence, remarks }: StudyReport): TextTable {
+  return table(
+    id,
+    caption,
+    ['What comes of it'],
+    [sentence, ...remarks].map((line) => [line]),
+  );
 }

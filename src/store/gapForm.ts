@@ -44,7 +44,7 @@ export function askedGaps(form: GapForm, design: Design, system: UnitSystem): As
   const { gap, against } = form;
   const most = against === null ? mostValues : mostOnMap;
   const values = readValues(form, gap, design, system, most);
-  const cut = readCut(form, system);
+  const cut = readCut(form, design, system);
   const boxes = { values: values.box, cut: cut.box };
   if (against === null) {
     const line = values.values_m &&
@@ -92,9 +92,9 @@ function readValues(form: GapForm, gap: GapKey, design: Design, system: UnitSyst
 /** More than this is no cut but another design. */
 const mostCut_m = 0.005;
 
-function readCut({ gap, cuts }: GapForm, system: UnitSystem) {
+function readCut({ gap, cuts }: GapForm, design: Design, system: UnitSystem) {
   const unit = unitFor('length', system);
-  const text = cuts[gap] ?? editIn(usualCut_m(gap), 'length', unit);
+  const text = cuts[gap] ?? editIn(usualCut_m(design, gap), 'length', unit);
   const read = parseIn(text, 'length', unit, system);
   const isOut = read.ok && (read.value < 0 || read.value > mostCut_m);
   const problem = isOut

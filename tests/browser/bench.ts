@@ -117,9 +117,10 @@ export async function chooseExample(page: Page, title: string): Promise<void> {
   await expect.poll(() => page.getByLabel('Title of the design').inputValue()).toBe(title);
 }
 
-/** The text box with this label, its unit left out. */
+/** The text box of the design's input with this label, its unit left out; questions have inputs of their own. */
 export function field(page: Page, label: string): Locator {
-  return page.getByRole('textbox', { name: new RegExp(`^${label}\\b`) });
+  const ofTheDesign = page.locator('[id^="field-"]');
+  return page.getByRole('textbox', { name: new RegExp(`^${label}\\b`) }).and(ofTheDesign);
 }
 
 /** What a screen reader adds to a control: the visible text of what describes it. */

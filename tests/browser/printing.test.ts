@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { exampleById, examples } from '../../src/model/examples/examples.ts';
 import { furtherPages } from '../../src/ui/sheet/furtherPages.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
-import { chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
+import { answerTo, chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
 
 const { openBench } = withBrowser();
 
@@ -113,7 +113,7 @@ test.each(['A4', 'Letter'] as const)(
       .slice(1)
       .join(' ')
       .replaceAll(/[\s-]+/g, '');
-    const tables = furtherPages.flatMap((further) => further.tables(report));
+    const tables = furtherPages.flatMap((further) => further.tables(report, { gaps: [] }));
     expect(tables.length).toBeGreaterThan(30);
     expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
     for (const { caption, columns, rows } of tables)
@@ -127,6 +127,19 @@ test('pages come only with the print that they were chosen for', async () => {
   await choosePages(page, ['All inputs']);
   expect((await print(page, 'A4')).pages).toBeGreaterThan(1);
   expect((await print(page, 'A4')).pages).toBe(1);
+});
+
+test('the gaps compared below the bench may go with it: what to cut, and every value', async () => {
+  const page = await openBench();
+  await expect.poll(() => answerTo(page, 'Which gap?').textContent()).toMatch(/^Cut the side clearance/);
+  await choosePages(page, ['Which gap']);
+  const { sheets, pages } = await print(page, 'A4');
+  expect(pages).toBe(2);
+  const said = squeeze(sheets[1] ?? '');
+  expect(said).toContain('What to cut');
+  expect(said).toMatch(/Cut the side clearance between 0\.4 mm and 1\.6 mm/);
+  expect(said).toContain('0.8 mm, now');
+  expect(said).toContain('no baffle does not hold');
 });
 
 test('a table that goes on over pages says so and has its heads again; no page runs over', async () => {

@@ -65,6 +65,12 @@ export async function* views(page: Page): AsyncGenerator<View> {
   yield { name: 'what to print', within: 'dialog' };
   await closeDialog(page);
 
+  await page.getByRole('button', { name: 'Keep this as it is and go on as a variant' }).click();
+  await page.getByRole('region', { name: 'Designs side by side' }).waitFor();
+  await unfold(page);
+  yield { name: 'designs side by side', within: '#compare' };
+  await page.evaluate(() => window.scrollTo({ top: 0, behavior: 'instant' }));
+
   await page.evaluate(() => {
     IDBObjectStore.prototype.put = () => {
       throw new DOMException('full', 'QuotaExceededError');

@@ -12,7 +12,7 @@ export function sampleGapQuestion(
   design: Design = exampleById('eightResistors'),
 ): GapQuestion {
   const values_m = values_mm?.map((mm) => mm / 1000) ?? stepValues_m(usualSteps(design, gap));
-  return { design, gap, values_m, cut_m: usualCut_m(gap) };
+  return { design, gap, values_m, cut_m: usualCut_m(design, gap) };
 }
 
 export interface GapSample {

@@ -173,7 +173,7 @@ describe('Which gap?', () => {
     expect(await screen.findByRole('progressbar')).toHaveValue(0.25);
     await user.click(screen.getByRole('button', { name: 'Stop' }));
     expect(stopped).toBe(1);
-    await user.click(screen.getByRole('button', { name: 'Compute' }));
-    expect(screen.getByRole('progressbar')).toBeInTheDocument();
+    await user.click(await screen.findByRole('button', { name: 'Compute' }));
+    expect(await screen.findByRole('progressbar')).toBeInTheDocument();
   });
 });

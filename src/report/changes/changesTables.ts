@@ -21,7 +21,7 @@ export function changesTable(
       'From and to',
       `>${head}`,
       ...film('>At the hottest film'),
-      'Verdict with it',
+      'Verdict',
       'Cost',
       '>Sound',
       '>Air moved',

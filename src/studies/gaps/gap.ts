@@ -2,6 +2,7 @@ import { checkDesign } from '../../model/check.ts';
 import type { Design } from '../../model/design.ts';
 import { fieldAt, type QuantityField } from '../../model/fields.ts';
 import { getAt, type Path } from '../../model/path.ts';
+import { spreadsOf } from '../../model/spreads/spreads.ts';
 import { niceStep } from '../../units/niceStep.ts';
 import { withValues } from '../vary.ts';
 
@@ -35,10 +36,12 @@ export function presentGap_m({ baffle }: Design, gap: GapKey): number | null {
   return baffle.fitted ? baffle[gap] : null;
 }
 
-/** How far a cut may be off either way, where nobody says otherwise. Common practice, no source. */
-export function usualCut_m(gap: GapKey): number {
-  // A leak is no cut: it says how evenly the sheet lies on its seat.
-  return gap === 'leakGap_m' ? 1e-4 : 2e-4;
+/** How far a cut of this gap may be off either way in nearly all boxes, as the design's spreads say. */
+export function usualCut_m(design: Design, gap: GapKey): number {
+  const spread = spreadsOf(design).find(({ path }) => path === gapPath(gap));
+  if (spread === undefined || spread.kind === 'none') return 0;
+  const size_m = spread.relative ? spread.size * design.baffle[gap] : spread.size;
+  return spread.kind === 'normal' || spread.kind === 'lognormal' ? 2 * size_m : size_m;
 }
 
 /** Least and most that can be built while everything else stays as it is. */

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
 import { askedSizing, firstSizingForm } from '../../io/sizingForm.ts';
-import { sizingReport } from '../../report/sizingReport.ts';
+import { sizingReport } from '../../report/sizing/sizingReport.ts';
 import { useDesign } from '../bench/DesignContext.ts';
-import { useHeld } from '../studies/useHeld.ts';
+import { useComplete } from '../studies/useComplete.ts';
 import { useStudy } from '../studies/useStudy.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { BestFins } from './sizing/BestFins.tsx';
@@ -24,7 +24,7 @@ export function WhatSizeDoINeed() {
   const { target } = asked;
   const question = useMemo(() => target && { design, target }, [design, target]);
   const study = useStudy('sizing', question, { live: true });
-  const held = useHeld(study);
+  const held = useComplete(study);
   const report = useMemo(() => held && sizingReport(held.question, held.result, system), [held, system]);
   return (
     <QuestionSection

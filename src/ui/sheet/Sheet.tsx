@@ -1,6 +1,8 @@
-import { Fragment, useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
+import { Fragment, use, useCallback, useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import type { Report } from '../../report/types.ts';
+import { DesignContext } from '../bench/DesignContext.ts';
+import { StudiesContext } from '../studies/StudiesContext.ts';
 import { roomOnPage, shrink } from './fitPage.ts';
 import { furtherPages } from './furtherPages.ts';
 import { type LaidOut, layOut } from './layOut.ts';
@@ -10,6 +12,7 @@ import './art.css';
 import './further.css';
 import './sheet.css';
 import { SheetPage } from './SheetPage.tsx';
+import { type StudyTables, studyTables } from './studyTables.ts';
 import { Galley, TablePages } from './TablePages.tsx';
 
 /**
@@ -22,12 +25,16 @@ export function Sheet({ report }: { readonly report: Report }) {
   const [size, setSize] = useState(sheetSizes[0] as SheetSize);
   const [laid, setLaid] = useState<ReadonlyMap<string, LaidOut>>(new Map());
   const { wanted } = usePrintChoice();
+  const bench = use(DesignContext);
+  const studies = use(StudiesContext);
+  // Looked at when somebody prints: nothing is drawn anew here as studies go on.
+  const tables = useCallback((): StudyTables => studyTables(bench, studies), [bench, studies]);
   const parts = useMemo(
     () =>
       furtherPages
         .filter(({ id }) => wanted.includes(id))
-        .map((further) => ({ ...further, tables: further.tables(report) })),
-    [wanted, report],
+        .map((further) => ({ ...further, tables: further.tables(report, tables()) })),
+    [wanted, report, tables],
   );
 
   const prepare = useEffectEvent(() => {

@@ -8,6 +8,7 @@ import {
   sourcesTable,
 } from '../../report/tables.ts';
 import type { Report, TextTable } from '../../report/types.ts';
+import type { StudyTables } from './studyTables.ts';
 
 /** Pages that may be printed behind the summary: one line makes another. */
 export interface FurtherPages {
@@ -15,7 +16,8 @@ export interface FurtherPages {
   /** Head of the pages, and the name of the choice. */
   readonly label: string;
   readonly says: string;
-  readonly tables: (report: Report) => readonly TextTable[];
+  /** Of the report, or of the studies that are answered for the design on the bench. */
+  readonly tables: (report: Report, studies: StudyTables) => readonly TextTable[];
   /** Width of the first column of every table, in millimetres, where they shall stand in line. */
   readonly firstColumn?: number;
 }
@@ -45,6 +47,12 @@ export const furtherPages: readonly FurtherPages[] = [
     label: 'Panels to cut',
     says: 'every panel with its sizes, cut-outs and bevels, and what to mind before cutting',
     tables: (report) => [...cutTables(report), cutNotesTable(report)].filter(({ rows }) => rows.length > 0),
+  },
+  {
+    id: 'gaps',
+    label: 'Which gap',
+    says: 'what to cut, and every value of the gap that stands compared below the bench',
+    tables: (_, { gaps }) => gaps,
   },
   {
     id: 'tables',

@@ -2,13 +2,13 @@ import { useMemo } from 'react';
 import type { AskedSizing, SizingBoxKey, SizingForm } from '../../../io/sizingForm.ts';
 import type { Design } from '../../../model/design.ts';
 import type { UnitSystem } from '../../../model/say.ts';
-import type { FinRow } from '../../../report/finRows.ts';
-import { type FinSizingReport, type Front, finSizingReport } from '../../../report/finSizingReport.ts';
+import type { FinRow } from '../../../report/sizing/finRows.ts';
+import { type FinSizingReport, type Front, finSizingReport } from '../../../report/sizing/finSizingReport.ts';
 import { ChartFrame } from '../../charts/ChartFrame.tsx';
 import { LinesChart } from '../../charts/lazy.ts';
 import { Button } from '../../kit/Button.tsx';
 import { StudyRun } from '../../studies/StudyRun.tsx';
-import { useHeld } from '../../studies/useHeld.ts';
+import { useComplete } from '../../studies/useComplete.ts';
 import { useStudy } from '../../studies/useStudy.ts';
 import columns from '../columns.module.css';
 import { SizingBox } from './SizingBox.tsx';
@@ -44,7 +44,7 @@ export function BestFins({ design, system, form, asked, onForm, onTake }: Props)
     [design, target, rules],
   );
   const study = useStudy('finSizing', question, { live: false });
-  const held = useHeld(study);
+  const held = useComplete(study);
   const report = useMemo(() => held && finSizingReport(held.question, held.result, system), [held, system]);
   return (
     <section className={styles.part} aria-labelledby="best-fins">

@@ -1,4 +1,4 @@
-import type { SizeRow } from '../../../report/sizingRows.ts';
+import type { SizeRow } from '../../../report/sizing/sizingRows.ts';
 import { Button } from '../../kit/Button.tsx';
 import styles from './SizeList.module.css';
 import type { Edit } from './useTake.ts';

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { Design } from '../../../model/design.ts';
 import type { UnitSystem } from '../../../model/say.ts';
-import { fanChoiceReport } from '../../../report/fanChoiceReport.ts';
+import { fanChoiceReport } from '../../../report/sizing/fanChoiceReport.ts';
 import { placeFan } from '../../../store/placeFan.ts';
 import type { Target } from '../../../studies/sizing/target.ts';
-import { useHeld } from '../../studies/useHeld.ts';
+import { useComplete } from '../../studies/useComplete.ts';
 import { useStudy } from '../../studies/useStudy.ts';
 import { TakeTable } from './TakeTable.tsx';
 import styles from './TargetForm.module.css';
@@ -23,7 +23,7 @@ export function SmallestFan({ design, target, system, onTake }: Props) {
   const fans = useFansAtHand(design);
   const question = useMemo(() => target && { design, target, fans }, [design, target, fans]);
   const study = useStudy('fanChoice', question, { live: true, rank: 2 });
-  const held = useHeld(study);
+  const held = useComplete(study);
   const report = useMemo(() => held && fanChoiceReport(held.question, held.result, system), [held, system]);
   return (
     <section className={styles.part} aria-labelledby="smallest-fan">

@@ -1,15 +1,15 @@
-import type { Limit } from '../core/system/outcome.ts';
-import type { Design } from '../model/design.ts';
-import { wordProblem } from '../model/wordProblem.ts';
-import type { Standing, Stop } from '../studies/sizing/standing.ts';
-import type { Target } from '../studies/sizing/target.ts';
-import { quantity } from './format.ts';
-import { limitPlaces } from './limitPlaces.ts';
-import { limitClause, whereOf } from './limitRows.ts';
-import type { UnitSystem } from './types.ts';
-import { verdictReport } from './verdictReport.ts';
-import { limitLabels } from './wording.ts';
-import { kelvins, times } from './words.ts';
+import type { Limit } from '../../core/system/outcome.ts';
+import type { Design } from '../../model/design.ts';
+import { wordProblem } from '../../model/wordProblem.ts';
+import type { Standing, Stop } from '../../studies/sizing/standing.ts';
+import type { Target } from '../../studies/sizing/target.ts';
+import { quantity } from '../format.ts';
+import { limitPlaces } from '../limitPlaces.ts';
+import { limitClause, whereOf } from '../limitRows.ts';
+import type { UnitSystem } from '../types.ts';
+import { verdictReport } from '../verdictReport.ts';
+import { limitLabels } from '../wording.ts';
+import { kelvins, times } from '../words.ts';
 
 /** What is asked of a box, as the beginning of a sentence about one that gives it. */
 export function targetLead(target: Target, system: UnitSystem): string {

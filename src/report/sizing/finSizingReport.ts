@@ -1,12 +1,12 @@
-import type { FinQuestion, FinResult } from '../studies/sizing/finSizing.ts';
-import type { FinPoint } from '../studies/sizing/finTrial.ts';
+import type { FinQuestion, FinResult } from '../../studies/sizing/finSizing.ts';
+import type { FinPoint } from '../../studies/sizing/finTrial.ts';
+import { amount, type Dimension, plain, quantity, unitOf } from '../format.ts';
+import type { LineChart, Mark } from '../lineChart.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { capital, counted, kelvins, listed, roundTicks, temperature } from '../words.ts';
 import { type FinRow, finRow, finTable, finWords, isPresent, isSame } from './finRows.ts';
-import { amount, type Dimension, plain, quantity, unitOf } from './format.ts';
-import type { LineChart, Mark } from './lineChart.ts';
-import type { StudyReport } from './studyReport.ts';
 import { shortOf } from './targetWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { capital, counted, kelvins, listed, roundTicks, temperature } from './words.ts';
 
 export interface FinSizingReport extends StudyReport {
   /** The best within all bounds. */

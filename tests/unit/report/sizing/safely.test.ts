@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { saidSafely } from '../../../src/report/safely.ts';
+import { saidSafely } from '../../../../src/report/sizing/safely.ts';
 
 test.each([
   [8.4273, 'voltage', 'up', '8.43 V'],

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
-import { onePair } from '../../../src/model/examples/onePair.ts';
-import { finSizingReport } from '../../../src/report/finSizingReport.ts';
-import { runJob } from '../../../src/studies/job.ts';
-import { type FinRules, usualRules } from '../../../src/studies/sizing/finRules.ts';
-import { finSizingJob } from '../../../src/studies/sizing/finSizing.ts';
-import type { Target } from '../../../src/studies/sizing/target.ts';
+import { eightResistors } from '../../../../src/model/examples/eightResistors.ts';
+import { onePair } from '../../../../src/model/examples/onePair.ts';
+import { finSizingReport } from '../../../../src/report/sizing/finSizingReport.ts';
+import { runJob } from '../../../../src/studies/job.ts';
+import { type FinRules, usualRules } from '../../../../src/studies/sizing/finRules.ts';
+import { finSizingJob } from '../../../../src/studies/sizing/finSizing.ts';
+import type { Target } from '../../../../src/studies/sizing/target.ts';
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 const target: Target = { ask: 'everyLimit', margin_K: 10 };

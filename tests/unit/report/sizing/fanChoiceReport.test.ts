@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
-import { examples } from '../../../src/model/examples/examples.ts';
-import { fanChoiceReport } from '../../../src/report/fanChoiceReport.ts';
-import { runJob } from '../../../src/studies/job.ts';
-import { fanChoiceJob } from '../../../src/studies/sizing/fanChoice.ts';
-import { fansAtHand } from '../../../src/studies/sizing/fansAtHand.ts';
+import { eightResistors } from '../../../../src/model/examples/eightResistors.ts';
+import { examples } from '../../../../src/model/examples/examples.ts';
+import { fanChoiceReport } from '../../../../src/report/sizing/fanChoiceReport.ts';
+import { runJob } from '../../../../src/studies/job.ts';
+import { fanChoiceJob } from '../../../../src/studies/sizing/fanChoice.ts';
+import { fansAtHand } from '../../../../src/studies/sizing/fansAtHand.ts';
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 const fans = fansAtHand(examples.map(({ design }) => design));

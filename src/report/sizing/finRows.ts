@@ -1,13 +1,13 @@
-import type { Design } from '../model/design.ts';
-import type { FinQuestion } from '../studies/sizing/finSizing.ts';
-import { type FinPoint, finValues } from '../studies/sizing/finTrial.ts';
-import type { Values } from '../studies/vary.ts';
-import type { Amounts } from './amount.ts';
-import { table, told } from './makeTable.ts';
-import { saidQuantity, saidTemperature, withAmounts } from './said.ts';
+import type { Design } from '../../model/design.ts';
+import type { FinQuestion } from '../../studies/sizing/finSizing.ts';
+import { type FinPoint, finValues } from '../../studies/sizing/finTrial.ts';
+import type { Values } from '../../studies/vary.ts';
+import type { Amounts } from '../amount.ts';
+import { table, told } from '../makeTable.ts';
+import { saidQuantity, saidTemperature, withAmounts } from '../said.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { capital, plain0 } from '../words.ts';
 import { shortOf } from './targetWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { capital, plain0 } from './words.ts';
 
 /** One set of fins at one supply, with what becomes of the box. */
 export interface FinRow {

@@ -1,5 +1,5 @@
-import type { SizerId } from '../studies/sizing/sizers.ts';
-import type { Dimension } from './format.ts';
+import type { SizerId } from '../../studies/sizing/sizers.ts';
+import type { Dimension } from '../format.ts';
 
 /** How a measure that can be sized is asked for, and what it is measured in. */
 export interface SizeMeasure {

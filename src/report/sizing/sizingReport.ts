@@ -1,13 +1,13 @@
-import type { Design } from '../model/design.ts';
-import type { SizingQuestion, SizingResult } from '../studies/sizing/sizing.ts';
-import type { Target } from '../studies/sizing/target.ts';
-import { plain } from './format.ts';
-import { table, told } from './makeTable.ts';
+import type { Design } from '../../model/design.ts';
+import type { SizingQuestion, SizingResult } from '../../studies/sizing/sizing.ts';
+import type { Target } from '../../studies/sizing/target.ts';
+import { plain } from '../format.ts';
+import { table, told } from '../makeTable.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
 import { sizeMeasures } from './sizeMeasures.ts';
 import { rowAt, type SizeRow, sizingRows } from './sizingRows.ts';
-import type { StudyReport } from './studyReport.ts';
 import { missLead, shortClause, targetLead } from './targetWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
 
 export interface SizingReport extends StudyReport {
   readonly rows: readonly SizeRow[];

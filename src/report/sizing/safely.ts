@@ -1,7 +1,7 @@
-import { type Dimension, dimensions, type UnitSystem, unitOf } from '../units/dimensions.ts';
-import { fromSI, toSI } from '../units/unit.ts';
-import type { Said } from './amount.ts';
-import { saidQuantity } from './said.ts';
+import { type Dimension, dimensions, type UnitSystem, unitOf } from '../../units/dimensions.ts';
+import { fromSI, toSI } from '../../units/unit.ts';
+import type { Said } from '../amount.ts';
+import { saidQuantity } from '../said.ts';
 
 const digits = 3;
 /** A value this close to a round one is that one. */

@@ -1,15 +1,15 @@
-import { loadOf_W, type Sizer, sizersOf } from '../studies/sizing/sizers.ts';
-import type { Sized, SizingQuestion, SizingResult } from '../studies/sizing/sizing.ts';
-import type { Standing } from '../studies/sizing/standing.ts';
-import type { Values } from '../studies/vary.ts';
-import type { Amounts, Said } from './amount.ts';
-import { amount } from './format.ts';
+import { loadOf_W, type Sizer, sizersOf } from '../../studies/sizing/sizers.ts';
+import type { Sized, SizingQuestion, SizingResult } from '../../studies/sizing/sizing.ts';
+import type { Standing } from '../../studies/sizing/standing.ts';
+import type { Values } from '../../studies/vary.ts';
+import type { Amounts, Said } from '../amount.ts';
+import { amount } from '../format.ts';
+import { saidQuantity, saidTemperature, withAmounts } from '../said.ts';
+import type { UnitSystem } from '../types.ts';
+import { capital, fixed } from '../words.ts';
 import { saidSafely, type ToldValue } from './safely.ts';
-import { saidQuantity, saidTemperature, withAmounts } from './said.ts';
 import { type SizeMeasure, sizeMeasures } from './sizeMeasures.ts';
 import { shortClause, stopTitle } from './targetWords.ts';
-import type { UnitSystem } from './types.ts';
-import { capital, fixed } from './words.ts';
 
 /** One measure of the box, as far as the target lets it go. */
 export interface SizeRow {

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { Design } from '../../../src/model/design.ts';
-import { eightResistors } from '../../../src/model/examples/eightResistors.ts';
-import { onePair } from '../../../src/model/examples/onePair.ts';
-import { sizingReport } from '../../../src/report/sizingReport.ts';
-import { rowAt } from '../../../src/report/sizingRows.ts';
-import { runJob } from '../../../src/studies/job.ts';
-import { sizingJob } from '../../../src/studies/sizing/sizing.ts';
-import { standingOf } from '../../../src/studies/sizing/standing.ts';
-import type { Target } from '../../../src/studies/sizing/target.ts';
-import { withValues } from '../../../src/studies/vary.ts';
+import type { Design } from '../../../../src/model/design.ts';
+import { eightResistors } from '../../../../src/model/examples/eightResistors.ts';
+import { onePair } from '../../../../src/model/examples/onePair.ts';
+import { sizingReport } from '../../../../src/report/sizing/sizingReport.ts';
+import { rowAt } from '../../../../src/report/sizing/sizingRows.ts';
+import { runJob } from '../../../../src/studies/job.ts';
+import { sizingJob } from '../../../../src/studies/sizing/sizing.ts';
+import { standingOf } from '../../../../src/studies/sizing/standing.ts';
+import type { Target } from '../../../../src/studies/sizing/target.ts';
+import { withValues } from '../../../../src/studies/vary.ts';
 
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 const tenKelvin: Target = { ask: 'everyLimit', margin_K: 10 };

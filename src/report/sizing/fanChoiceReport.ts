@@ -1,12 +1,12 @@
-import type { FanAtHand, FanChoice, FanQuestion, FanTried } from '../studies/sizing/fanChoice.ts';
-import type { Amounts } from './amount.ts';
-import { table, told } from './makeTable.ts';
+import type { FanAtHand, FanChoice, FanQuestion, FanTried } from '../../studies/sizing/fanChoice.ts';
+import type { Amounts } from '../amount.ts';
+import { table, told } from '../makeTable.ts';
+import { saidQuantity, saidTemperature, withAmounts } from '../said.ts';
+import type { StudyReport } from '../studyReport.ts';
+import type { TextTable, UnitSystem } from '../types.ts';
+import { capital, counted } from '../words.ts';
 import { saidSafely } from './safely.ts';
-import { saidQuantity, saidTemperature, withAmounts } from './said.ts';
-import type { StudyReport } from './studyReport.ts';
 import { lowered, shortClause } from './targetWords.ts';
-import type { TextTable, UnitSystem } from './types.ts';
-import { capital, counted } from './words.ts';
 
 export interface FanRow {
   readonly key: string;
