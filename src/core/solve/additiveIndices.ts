@@ -6,7 +6,7 @@ export interface AdditiveInput {
   readonly shares: Float64Array;
   /** Hermite’s, in its normal deviate, for what is drawn normally; Legendre’s, in its share, for the rest. */
   readonly basis: 'hermite' | 'legendre';
-  /** Highest power, 1 to 3. */
+  /** Highest power, 1 at least. */
   readonly degree: number;
   /** Draws that follow one another with the same share: 1 where every draw has its own. */
   readonly alike: number;
@@ -56,16 +56,24 @@ function basisRows(inputs: readonly AdditiveInput[], n: number, width: number): 
   return rows;
 }
 
+/** Hermite’s polynomials of 1 … degree, by their recurrence, each of variance 1 over a normal deviate. */
 function writeHermite(out: Float64Array, at: number, degree: number, z: number): void {
+  let [before, now] = [1, z];
   out[at] = z;
-  if (degree > 1) out[at + 1] = (z * z - 1) / Math.SQRT2;
-  if (degree > 2) out[at + 2] = (z * z * z - 3 * z) / Math.sqrt(6);
+  for (let k = 2; k <= degree; k++) {
+    [before, now] = [now, (z * now - Math.sqrt(k - 1) * before) / Math.sqrt(k)];
+    out[at + k - 1] = now;
+  }
 }
 
+/** Legendre’s polynomials of 1 … degree, by their recurrence, each of variance 1 over an even spread. */
 function writeLegendre(out: Float64Array, at: number, degree: number, x: number): void {
+  let [before, now] = [1, x];
   out[at] = Math.sqrt(3) * x;
-  if (degree > 1) out[at + 1] = Math.sqrt(5) * 0.5 * (3 * x * x - 1);
-  if (degree > 2) out[at + 2] = Math.sqrt(7) * 0.5 * (5 * x * x * x - 3 * x);
+  for (let k = 2; k <= degree; k++) {
+    [before, now] = [now, ((2 * k - 1) * x * now - (k - 1) * before) / k];
+    out[at + k - 1] = Math.sqrt(2 * k + 1) * now;
+  }
 }
 
 function normalMatrix(rows: Float64Array, n: number, width: number): Float64Array {

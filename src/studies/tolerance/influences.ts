@@ -1,5 +1,5 @@
 import { type AdditiveInput, additiveIndices } from '../../core/solve/additiveIndices.ts';
-import { rankCorrelation } from '../../core/solve/sensitivity.ts';
+import { rankCorrelation } from '../../core/solve/rankCorrelation.ts';
 import type { Columns } from './columns.ts';
 import type { Prepared } from './prepared.ts';
 import { boxesOf, type ToleranceQuestion } from './question.ts';

@@ -8,7 +8,7 @@ import { lognormalFromMean, normalCdf, normalQuantile } from '../../../src/core/
 import { quantile } from '../../../src/core/solve/quantile.ts';
 import { quasiRandom } from '../../../src/core/solve/quasiRandom.ts';
 import { type SampleSummary, sampleSummary } from '../../../src/core/solve/sampleSummary.ts';
-import { firstOrderIndices } from '../../../src/core/solve/sensitivity.ts';
+import { classIndices } from '../../helpers/classIndices.ts';
 import { expectPublished } from '../../helpers/published.ts';
 
 const count = 2 ** 17;
@@ -87,7 +87,7 @@ describe('a bond line with spreads, 131,072 evenly spread draws', () => {
 
   // Closed form: variances of a product of lognormals and of a sum.
   test('owes 28.63 % of its variance to thickness, 64.42 % to conductivity, 6.31 % to the rest', () => {
-    const shares = firstOrderIndices(inputs, rise_K.values);
+    const shares = classIndices(inputs, rise_K.values);
     const fitted = { within: 0.002, because: 'lines in classes' };
     ['0.2863', '0.6442', '0.0631'].forEach((printed, d) => {
       expectPublished(shares[d] as number, printed, fitted);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type AdditiveInput, additiveIndices } from '../../../../src/core/solve/additiveIndices.ts';
 import { normalQuantile } from '../../../../src/core/solve/normal.ts';
 import { quasiRandom } from '../../../../src/core/solve/quasiRandom.ts';
-import { firstOrderIndices } from '../../../../src/core/solve/sensitivity.ts';
+import { classIndices } from '../../../helpers/classIndices.ts';
 
 /** Shares of so many draws, each for so many rows. */
 function shares(dimensions: number, count: number, seed = 1): Float64Array[] {
@@ -72,7 +72,7 @@ describe('shares of variance by one fit of all inputs', () => {
       columns.map((column) => input(column)),
       result,
     );
-    const byClasses = firstOrderIndices(columns, result);
+    const byClasses = classIndices(columns, result);
     byFit.forEach((share, d) => {
       expect(share).toBeCloseTo(byClasses[d] ?? 0, 2);
     });

@@ -1,7 +1,7 @@
-import { quantile } from './quantile.ts';
+import { quantile } from '../../src/core/solve/quantile.ts';
 
 /**
- * Share of a result’s variance that each input brings by itself (first-order index of Sobol), from one sample that was
+ * A second opinion on `additiveIndices`, by another method. Share of a result’s variance that each input brings by itself (first-order index of Sobol), from one sample that was
  * drawn anyway: classes of each input as in Plischke, Borgonovo & Smith 2013, Eur. J. Oper. Res. 226, 536, but with a
  * straight line in each class instead of its mean, which would need many more classes for the same truth.
  *
@@ -13,7 +13,7 @@ import { quantile } from './quantile.ts';
  * @param columns one for each input, as long as `result`; all finite, inputs independent of each other
  * @param classes of equal count; the fourth root of the draws unless told
  */
-export function firstOrderIndices(
+export function classIndices(
   columns: readonly Float64Array[],
   result: Float64Array,
   classes = Math.round(result.length ** 0.25),
@@ -74,37 +74,6 @@ function fitClasses(x: Float64Array, y: Float64Array, classes: number): Fit {
     fitted += xx > 0 ? 2 : 1;
   }
   return { explained, fitted };
-}
-
-/**
- * Rank correlation of Spearman 1904: −1 … 1, by the ranks alone, with equal values given the mean of their ranks. 0 if
- * either is constant or has fewer than two values.
- */
-export function rankCorrelation(a: ArrayLike<number>, b: ArrayLike<number>): number {
-  const [p, q] = [ranks(a), ranks(b)];
-  const middle = (p.length - 1) / 2;
-  let [pp, qq, pq] = [0, 0, 0];
-  for (let i = 0; i < p.length; i++) {
-    const [u, v] = [(p[i] as number) - middle, (q[i] as number) - middle];
-    pp += u * u;
-    qq += v * v;
-    pq += u * v;
-  }
-  return pp > 0 && qq > 0 ? Math.min(1, Math.max(-1, pq / Math.sqrt(pp * qq))) : 0;
-}
-
-/** From 0 on; equal values share the mean of their ranks. */
-function ranks(values: ArrayLike<number>): Float64Array {
-  const order = rising(values);
-  const out = new Float64Array(order.length);
-  let start = 0;
-  while (start < order.length) {
-    let end = start + 1;
-    while (end < order.length && values[order[end] as number] === values[order[start] as number]) end++;
-    for (let i = start; i < end; i++) out[order[i] as number] = (start + end - 1) / 2;
-    start = end;
-  }
-  return out;
 }
 
 /** Places of the values from the least to the largest; of equal ones the earlier first. */
