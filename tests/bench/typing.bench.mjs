@@ -1,7 +1,4 @@
-import { chromium } from 'playwright';
-import { preview } from 'vite';
-import { ensureBuilt, root } from '../../src/cli/prepare.mjs';
-import { findChromium, howToGetChromium } from '../helpers/findChromium.mjs';
+import { onPage, rest } from './page.mjs';
 
 /**
  * From a key press to the painted verdict, in real Chromium on the built page with the eight-resistor example.
@@ -85,9 +82,6 @@ const spread = (values) =>
     .map((value) => value.toFixed(1).padStart(7))
     .join(' ');
 
-/** @param {number} time_ms */
-const rest = (time_ms) => new Promise((resolve) => setTimeout(resolve, time_ms));
-
 /** @param {import('playwright').Page} page @returns {Promise<Record>} */
 const takeRecord = (page) =>
   page.evaluate(() => {
@@ -133,56 +127,36 @@ function add(sum, { keys, afterPause, late }) {
 /** @returns {Typed} */
 const nothing = () => ({ keys: [], afterPause: [], late: 0 });
 
-async function run() {
-  const executablePath = findChromium();
-  if (executablePath === null) throw new Error(howToGetChromium);
-  if (!ensureBuilt()) throw new Error('the app could not be built');
-  const server = await preview({ root, logLevel: 'error', preview: { host: '127.0.0.1', port: 4695 } });
-  const browser = await chromium.launch({
-    executablePath,
-    chromiumSandbox: false,
-    args: ['--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
+await onPage(async (page) => {
+  const box = page.getByRole('textbox', { name: /^Side clearance/ });
+  await box.waitFor();
+  await page.evaluate(() => {
+    const bare = document.createElement('input');
+    bare.setAttribute('aria-label', 'Reference');
+    document.body.append(bare);
   });
-  try {
-    const context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      serviceWorkers: 'block',
-    });
-    const page = await context.newPage();
-    await page.goto(server.resolvedUrls?.local[0] ?? '');
-    const box = page.getByRole('textbox', { name: /^Side clearance/ });
-    await box.waitFor();
-    await page.evaluate(() => {
-      const bare = document.createElement('input');
-      bare.setAttribute('aria-label', 'Reference');
-      document.body.append(bare);
-    });
-    const bare = page.getByRole('textbox', { name: 'Reference' });
-    await rest(3000);
-    await page.evaluate(watchKeys);
-    // Once for nothing, so that the machine's own warming up is in neither.
-    for (const word of words) for (const each of [box, bare]) await typeWord(page, each, word, 20);
+  const bare = page.getByRole('textbox', { name: 'Reference' });
+  await rest(3000);
+  await page.evaluate(watchKeys);
+  // Once for nothing, so that the machine's own warming up is in neither.
+  for (const word of words) for (const each of [box, bare]) await typeWord(page, each, word, 20);
 
-    console.log(
-      'From key press to painted verdict, eight-resistor example, built page      p50     p95     max',
-    );
-    for (const { name, gap_ms } of paces) {
-      const typed = nothing();
-      const reference = nothing();
-      // By turns, so that a busy machine troubles both alike.
-      for (let round = 0; round < rounds; round++) {
-        for (const word of words) {
-          add(typed, await typeWord(page, box, word, gap_ms));
-          add(reference, await typeWord(page, bare, word, gap_ms));
-        }
+  console.log(
+    'From key press to painted verdict, eight-resistor example, built page      p50     p95     max',
+  );
+  for (const { name, gap_ms } of paces) {
+    const typed = nothing();
+    const reference = nothing();
+    // By turns, so that a busy machine troubles both alike.
+    for (let round = 0; round < rounds; round++) {
+      for (const word of words) {
+        add(typed, await typeWord(page, box, word, gap_ms));
+        add(reference, await typeWord(page, bare, word, gap_ms));
       }
-      report(name, gap_ms, typed, reference);
     }
-  } finally {
-    await browser.close();
-    await server.close();
+    report(name, gap_ms, typed, reference);
   }
-}
+});
 
 /**
  * @param {string} name
@@ -226,5 +200,3 @@ function report(name, gap_ms, { keys, afterPause, late }, reference) {
     `  after the pause: ${afterPause.length} tasks over 50 ms in ${words.length * rounds} pauses, the longest ${longest.toFixed(0)} ms, ${(total / words.length / rounds).toFixed(0)} ms a pause`,
   );
 }
-
-await run();
