@@ -150,11 +150,15 @@ describe('what cannot be', () => {
     }
   });
 
-  test('nothing on the page moves while a wrong value stands', async () => {
+  test('nothing on the bench moves while a wrong value stands, nor what comes first below it', async () => {
     const page = await openBench();
     const places = () =>
       page.evaluate(() =>
-        [...document.querySelectorAll('main h2, main label, main input')].map((element) => {
+        [
+          ...document.querySelectorAll(
+            '#bench > div:first-of-type :is(h2, label, input), nav[aria-label="Questions"]',
+          ),
+        ].map((element) => {
           const { x, y } = element.getBoundingClientRect();
           return `${element.textContent} ${Math.round(x)} ${Math.round(y)}`;
         }),

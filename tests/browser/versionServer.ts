@@ -24,6 +24,7 @@ const types: Readonly<Record<string, string>> = {
   '.json': 'application/json',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.txt': 'text/plain',
   '.webmanifest': 'application/manifest+json',
 };
 

@@ -9,6 +9,8 @@ export interface View {
 }
 
 const partPanel = 'section:has(> #part-heading)';
+/** Drawing, fields and answer, without the questions below. */
+const bench = '#bench > div:has(> [aria-labelledby="drawing-heading"])';
 
 /**
  * Brings a page into every state that a visitor can see, one after the other: parts, folds and file dialogs are found
@@ -48,7 +50,7 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await chooseInList(page, 'Baffle');
   await field(page, 'Side clearance').fill('');
   await field(page, 'Slot width').fill('90 mm');
-  yield { name: 'values wrong, the last good answer', within: 'html' };
+  yield { name: 'values wrong, the last good answer', within: bench };
 
   await openFile(page, '{"format": "recipe"}');
   yield { name: 'a file refused', within: 'dialog' };
@@ -79,7 +81,7 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await page.getByLabel('Title of the design').fill('Kept nowhere');
   await chooseDesign(page, 'A new design');
   await page.getByRole('dialog', { name: 'Replace the design' }).waitFor();
-  yield { name: 'a design about to be replaced, kept nowhere', within: 'html' };
+  yield { name: 'a design about to be replaced, kept nowhere', within: 'dialog' };
   await page.getByRole('button', { name: 'Replace', exact: true }).click();
   await expectDrawn(page);
   yield { name: 'a new design', within: partPanel };
@@ -93,12 +95,12 @@ export async function* views(page: Page): AsyncGenerator<View> {
   yield { name: 'the shelf', within: 'dialog' };
   await closeDialog(page);
   await page.getByRole('button', { name: /^Fin length, .*change$/ }).click();
-  yield { name: 'a measure open on the drawing', within: 'html' };
+  yield { name: 'a measure open on the drawing', within: bench };
 
   await chooseInList(page, 'Room');
   await field(page, 'Room temperature').fill('78 °C');
   await expect.poll(() => page.getByRole('main').textContent()).toContain('Does not hold');
-  yield { name: 'a box that does not hold', within: 'html' };
+  yield { name: 'a box that does not hold', within: bench };
 
   await page.dispatchEvent('main', 'dragover', {
     dataTransfer: await page.evaluateHandle(() => {
@@ -108,7 +110,7 @@ export async function* views(page: Page): AsyncGenerator<View> {
     }),
   });
   await page.getByText('Drop the design file to open it').waitFor();
-  yield { name: 'a file above the page', within: 'html' };
+  yield { name: 'a file above the page', within: '#root > [role="status"]:not(.unseen)' };
 }
 
 export async function partsOf(page: Page): Promise<string[]> {

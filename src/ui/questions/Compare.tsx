@@ -25,7 +25,7 @@ export function Compare() {
     () => ({ design, others: chosen.map(({ content }) => content.solvedDesign) }),
     [design, chosen],
   );
-  const study = useStudy('compare', chosen.length > 0 ? asked : null, { live: true });
+  const study = useStudy('compare', chosen.length > 0 ? asked : null, { live: true, at: 'compare' });
   const answer = useComplete(study);
   const report = useMemo(
     () => answer && compareReport(answer.question, answer.result, system),

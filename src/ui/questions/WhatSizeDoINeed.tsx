@@ -23,7 +23,7 @@ export function WhatSizeDoINeed() {
   const asked = useMemo(() => askedSizing(form, design, system), [form, design, system]);
   const { target } = asked;
   const question = useMemo(() => target && { design, target }, [design, target]);
-  const study = useStudy('sizing', question, { live: true });
+  const study = useStudy('sizing', question, { live: true, at: 'what-size' });
   const held = useComplete(study);
   const report = useMemo(() => held && sizingReport(held.question, held.result, system), [held, system]);
   return (

@@ -19,8 +19,8 @@ export function WhichGap() {
   const system = useDesign((state) => state.system);
   const [form, setForm] = useState(firstGapForm);
   const asked = useMemo(() => askedGaps(form, design, system), [form, design, system]);
-  const line = useStudy('gaps', asked.line, { live: true });
-  const map = useStudy('gapMap', asked.map, { live: true });
+  const line = useStudy('gaps', asked.line, { live: true, at: 'which-gap' });
+  const map = useStudy('gapMap', asked.map, { live: true, at: 'which-gap' });
   const isMap = form.against !== null;
   const lineAnswer = useComplete(line);
   const mapAnswer = useComplete(map);

@@ -2,7 +2,9 @@ import { useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { isSameQuestion, studyAt } from '../../store/studies.ts';
 import type { JobName, QuestionOf, ResultOf } from '../../workers/studies/jobs.ts';
+import type { QuestionId } from '../questions/questionTitles.ts';
 import { useStudies } from './StudiesContext.ts';
+import { useIsNear } from './useIsNear.ts';
 
 export interface StudyView<N extends JobName> {
   readonly result: ResultOf<N> | null;
@@ -24,30 +26,38 @@ interface Options {
   readonly live: boolean;
   /** Smaller goes first. */
   readonly rank?: number;
+  /** The section of a live study: far off the screen, it can wait. */
+  readonly at?: QuestionId;
 }
 
-/** So long an edit must rest before what follows from it is computed. */
+/** So long an edit must rest before what follows from it is computed, where it is looked at and where it is not. */
 const rest_ms = 250;
+const longRest_ms = 3000;
 
 /** One study for one view. A question that changes stops the run that it outdates. @param question `null`: nothing to ask */
 export function useStudy<N extends JobName>(
   name: N,
   question: QuestionOf<N> | null,
-  { live, rank = live ? 1 : 2 }: Options,
+  { live, rank = live ? 1 : 2, at }: Options,
 ): StudyView<N> {
   const { store, start, cancel } = useStudies();
   const state = useStore(store, (states) => studyAt(states, name));
+  const isNear = useIsNear(at);
   const [present, setPresent] = useState(question);
   if (!isSameQuestion(present, question)) setPresent(question);
 
   useEffect(() => {
     const { asked, answers, isEstimate } = studyAt(store.getState(), name);
-    if (asked !== null && !isSameQuestion(asked, present)) cancel(name);
+    const isAsked = asked !== null && isSameQuestion(asked, present);
+    if (asked !== null && !isAsked) cancel(name);
     const isAnswered = isSameQuestion(answers, present) && !isEstimate;
-    if (!live || present === null || isAnswered) return;
-    const timer = setTimeout(() => start(name, present, { rank, aside: true }), rest_ms);
+    if (!live || present === null || isAsked || isAnswered) return;
+    const timer = setTimeout(
+      () => start(name, present, { rank, aside: true }),
+      isNear ? rest_ms : longRest_ms,
+    );
     return () => clearTimeout(timer);
-  }, [store, start, cancel, name, live, rank, present]);
+  }, [store, start, cancel, name, live, rank, present, isNear]);
 
   const actions = useMemo(
     () => ({ start: () => present && start(name, present, { rank }), cancel: () => cancel(name) }),

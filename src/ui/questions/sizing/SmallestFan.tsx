@@ -22,7 +22,7 @@ interface Props {
 export function SmallestFan({ design, target, system, onTake }: Props) {
   const fans = useFansAtHand(design);
   const question = useMemo(() => target && { design, target, fans }, [design, target, fans]);
-  const study = useStudy('fanChoice', question, { live: true, rank: 2 });
+  const study = useStudy('fanChoice', question, { live: true, rank: 2, at: 'what-size' });
   const held = useComplete(study);
   const report = useMemo(() => held && fanChoiceReport(held.question, held.result, system), [held, system]);
   return (
