@@ -41,6 +41,9 @@ export function studyAt<N extends JobName>(states: States, name: N): StudyState<
   return (states[name] as StudyState<N> | undefined) ?? (nothing as unknown as StudyState<N>);
 }
 
+/** Of a whole run. */
+const leastProgress = 0.02;
+
 /** The studies of one page: at most one run of each, its answer kept beside the question that it answers. */
 export function createStudies(pool: Pool): Studies {
   const store = createStore<States>()(() => ({}));
@@ -61,7 +64,12 @@ export function createStudies(pool: Pool): Studies {
       put(name, { result, answers: question, isEstimate } as Partial<StudyState<N>>);
     const running = pool.run(name, question, {
       ...how,
-      onProgress: (done, of) => put(name, { progress: done / of } as Partial<StudyState<N>>),
+      onProgress: (done, of) => {
+        // Hundreds of pieces come in a few seconds; nobody sees a hundredth more of a bar.
+        const progress = done / of;
+        if (done < of && progress - studyAt(store.getState(), name).progress < leastProgress) return;
+        put(name, { progress } as Partial<StudyState<N>>);
+      },
       onEstimate: (result) => answered(result, true),
     });
     cancels.set(name, running.cancel);

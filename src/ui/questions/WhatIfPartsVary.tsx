@@ -3,6 +3,7 @@ import { toleranceReport } from '../../report/tolerance/toleranceReport.ts';
 import { askedTolerance, firstToleranceForm } from '../../store/toleranceForm.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { StudyRun } from '../studies/StudyRun.tsx';
+import { useHeldWhile } from '../studies/useHeldWhile.ts';
 import { useStudy } from '../studies/useStudy.ts';
 import { QuestionSection } from './QuestionSection.tsx';
 import { DrawForm } from './tolerance/DrawForm.tsx';
@@ -27,6 +28,7 @@ export function WhatIfPartsVary() {
     () => (result && question && isOfThisBox ? toleranceReport(question.design, result, system) : null),
     [result, question, isOfThisBox, system],
   );
+  const chart = useHeldWhile(report?.chart ?? null, running, question);
   const hindered =
     asked.question === null ? 'Something above does not read.' : fresh ? 'All boxes drawn.' : null;
   return (
@@ -42,7 +44,7 @@ export function WhatIfPartsVary() {
       )}
       {report && (
         <div className={styles.answer} data-fresh={fresh || running}>
-          <ToleranceAnswer report={report} />
+          <ToleranceAnswer report={report} chart={chart} />
         </div>
       )}
       <SpreadList />

@@ -67,7 +67,7 @@ interface Worker {
 }
 
 /** Estimates come no faster than anybody reads them. */
-const estimateEvery_ms = 400;
+const estimateEvery_ms = 800;
 /** A worker that dies takes its pieces along; a run begins again so often. */
 const mostRestarts = 2;
 

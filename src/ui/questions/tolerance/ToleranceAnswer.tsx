@@ -7,8 +7,14 @@ import { TableTwin } from '../TableTwin.tsx';
 import styles from './WhatIfPartsVary.module.css';
 
 /** Pictures and tables of boxes drawn, and how it was done. */
-export function ToleranceAnswer({ report }: { readonly report: ToleranceReport }) {
-  const { chart, influences, twins, remarks } = report;
+export function ToleranceAnswer({
+  report: { influences, twins, remarks },
+  chart,
+}: {
+  readonly report: ToleranceReport;
+  /** Not every estimate has one of its own. */
+  readonly chart: ToleranceReport['chart'];
+}) {
   return (
     <>
       <div className={columns.columns}>

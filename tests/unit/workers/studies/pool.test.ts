@@ -85,7 +85,7 @@ describe('a pool of workers', () => {
     const { start } = hands();
     let now_ms = 0;
     const told: string[] = [];
-    const pool = createPool(start, 2, () => (now_ms += 150));
+    const pool = createPool(start, 2, () => (now_ms += 300));
     await ask(pool, 64, { onEstimate: (result: string) => told.push(result) }).result;
     expect(told.length).toBeGreaterThan(1);
     for (const estimate of told) expect(squares(64).startsWith(estimate)).toBe(true);
