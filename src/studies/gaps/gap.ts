@@ -97,9 +97,10 @@ export function usualSteps(design: Design, gap: GapKey, unit_m = 0.001): Steps {
 function short(value_m: number, round: (value: number) => number, unit_m: number): number {
   if (value_m <= 0) return 0;
   const digit_m = 10 ** (Math.floor(Math.log10(value_m / unit_m)) - 4) * unit_m;
-  const rounded_m = round(value_m / digit_m) * digit_m;
-  // A value that is short already stays as it is.
-  return Number((Math.abs(rounded_m - value_m) < 1e-9 * value_m ? value_m : rounded_m).toPrecision(12));
+  const digits = value_m / digit_m;
+  // A value that is short but for the last bit of a binary number stays as it is.
+  const whole = Math.abs(digits - Math.round(digits)) < 1e-9 * digits ? Math.round(digits) : round(digits);
+  return Number((whole * digit_m).toPrecision(12));
 }
 
 /** Every step of a range, its end included. */

@@ -10,7 +10,7 @@ import {
   stepValues_m,
   usualSteps,
 } from '../../../../src/studies/gaps/gap.ts';
-import { withValues } from '../../../../src/studies/vary.ts';
+import { tryValues, withValues } from '../../../../src/studies/vary.ts';
 
 const design = exampleById('eightResistors');
 
@@ -38,6 +38,13 @@ describe('the usual range of a gap', () => {
     expect(usualSteps(design, 'sideClearance_m')).toEqual({ from_m: 0, to_m: 0.004, step_m: 0.0005 });
     expect(usualSteps(design, 'slotWidth_m')).toEqual({ from_m: 0.005, to_m: 0.045, step_m: 0.005 });
     expect(usualSteps(design, 'leakGap_m')).toEqual({ from_m: 0, to_m: 0.0005, step_m: 0.0001 });
+  });
+
+  test('ends where the box does, not a bit of a binary number before: 10 mm each side of 25 mm in 45 mm', () => {
+    const wide = { ...design, baffle: { ...design.baffle, sideClearance_m: 0.004 } };
+    const { to_m } = usualSteps(wide, 'sideClearance_m');
+    expect(to_m).toBe(0.01);
+    expect(tryValues(wide, { 'baffle.sideClearance_m': to_m }).ok).toBe(true);
   });
 
   test('is round in inches for who thinks in inches', () => {
