@@ -76,29 +76,9 @@ function fitClasses(x: Float64Array, y: Float64Array, classes: number): Fit {
   return { explained, fitted };
 }
 
-/** Places of the values from the least to the largest; of equal ones the earlier first. */
-function rising(values: ArrayLike<number>): Uint32Array {
-  const sorted = Float64Array.from(values).sort();
-  const order = new Uint32Array(sorted.length);
-  const taken = new Uint32Array(sorted.length);
-  for (let i = 0; i < sorted.length; i++) {
-    const start = firstPlace(sorted, values[i] as number);
-    const before = taken[start] as number;
-    taken[start] = before + 1;
-    order[start + before] = i;
-  }
-  return order;
-}
-
-/** Where a value that a rising array has stands in it first. */
-function firstPlace(sorted: Float64Array, value: number): number {
-  let [low, high] = [0, sorted.length - 1];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((sorted[middle] as number) < value) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+/** Places of the values from the least to the largest. */
+function rising(values: Float64Array): Uint32Array {
+  return Uint32Array.from(values.keys()).sort((a, b) => (values[a] as number) - (values[b] as number));
 }
 
 function inOrder(values: Float64Array, order: Uint32Array): Float64Array {
