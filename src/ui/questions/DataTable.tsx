@@ -1,6 +1,7 @@
 import type { TextTable } from '../../report/types.ts';
 import { SaveRow } from '../takeOut/SaveRow.tsx';
 import styles from './TableTwin.module.css';
+import { Cells, Heads } from './tableParts.tsx';
 
 /** A box that scrolls sideways has to be reached by the keyboard; one that does not is no stop on the way. */
 export function reachWhileScrolling(box: HTMLElement | null) {
@@ -27,34 +28,19 @@ function numbered(rows: TextTable['rows']): [string, readonly string[]][] {
 /** Rows of text; the first cell names its row. Below them, the way to save it. */
 export function DataTable({ table }: { readonly table: TextTable }) {
   const { id, caption, columns, rows } = table;
-  const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
   return (
     <>
       <section className={styles.scroll} aria-label={caption} ref={reachWhileScrolling}>
         <table className={styles.table}>
           <thead>
             <tr>
-              {columns.map(({ head }, i) => (
-                <th key={head} scope="col" className={side(i)}>
-                  {head}
-                </th>
-              ))}
+              <Heads columns={columns} number={styles.number} />
             </tr>
           </thead>
           <tbody>
             {numbered(rows).map(([key, cells]) => (
               <tr key={key}>
-                {cells.map((cell, i) =>
-                  i === 0 ? (
-                    <th key={columns[i]?.head} scope="row" className={side(i)}>
-                      {cell}
-                    </th>
-                  ) : (
-                    <td key={columns[i]?.head} className={side(i)}>
-                      {cell}
-                    </td>
-                  ),
-                )}
+                <Cells columns={columns} number={styles.number} cells={cells} />
               </tr>
             ))}
           </tbody>

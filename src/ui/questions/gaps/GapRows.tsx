@@ -1,6 +1,7 @@
 import type { GapReport } from '../../../report/gaps/gapReport.ts';
 import { SaveRow } from '../../takeOut/SaveRow.tsx';
 import { reachWhileScrolling } from '../DataTable.tsx';
+import { Heads } from '../tableParts.tsx';
 import styles from './GapRows.module.css';
 import type { TakeGap } from './useTakeGap.ts';
 
@@ -22,11 +23,7 @@ export function GapRows({ report, onTake }: Props) {
         <table className={styles.table}>
           <thead>
             <tr>
-              {table.columns.map(({ head }, i) => (
-                <th key={head} scope="col" className={side(i)}>
-                  {head}
-                </th>
-              ))}
+              <Heads columns={table.columns} number={styles.number} />
             </tr>
           </thead>
           <tbody>
@@ -43,7 +40,7 @@ export function GapRows({ report, onTake }: Props) {
                   </button>
                   {row.isPresent && <small> now</small>}
                 </th>
-                {(tables[0]?.rows[r] ?? []).slice(1).map((cell, i) => (
+                {(table.rows[r] ?? []).slice(1).map((cell, i) => (
                   <td key={table.columns[i + 1]?.head} className={i === 0 ? styles.state : side(i + 1)}>
                     {cell}
                   </td>

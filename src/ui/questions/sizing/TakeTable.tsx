@@ -2,6 +2,7 @@ import type { TextTable } from '../../../report/types.ts';
 import { Button } from '../../kit/Button.tsx';
 import { SaveRow } from '../../takeOut/SaveRow.tsx';
 import { reachWhileScrolling } from '../DataTable.tsx';
+import { Cells, Heads } from '../tableParts.tsx';
 import styles from './TakeTable.module.css';
 import type { Edit } from './useTake.ts';
 
@@ -19,7 +20,6 @@ interface Props {
 export function TakeTable({ table, takes, fresh, onTake, bare = false }: Props) {
   const { id, caption, columns, rows } = table;
   if (rows.length === 0) return null;
-  const side = (i: number) => (columns[i]?.align === 'end' ? styles.number : undefined);
   return (
     <div className={bare ? undefined : styles.whole}>
       {!bare && <p className={styles.caption}>{caption}</p>}
@@ -30,11 +30,7 @@ export function TakeTable({ table, takes, fresh, onTake, bare = false }: Props) 
               <th scope="col">
                 <span className="unseen">Take</span>
               </th>
-              {columns.map(({ head }, i) => (
-                <th key={head} scope="col" className={side(i)}>
-                  {head}
-                </th>
-              ))}
+              <Heads columns={columns} number={styles.number} />
             </tr>
           </thead>
           <tbody>
@@ -50,17 +46,7 @@ export function TakeTable({ table, takes, fresh, onTake, bare = false }: Props) 
                     Take
                   </Button>
                 </td>
-                {(rows[row] ?? []).map((cell, i) =>
-                  i === 0 ? (
-                    <th key={columns[i]?.head} scope="row" className={side(i)}>
-                      {cell}
-                    </th>
-                  ) : (
-                    <td key={columns[i]?.head} className={side(i)}>
-                      {cell}
-                    </td>
-                  ),
-                )}
+                <Cells columns={columns} number={styles.number} cells={rows[row] ?? []} />
               </tr>
             ))}
           </tbody>
