@@ -1,3 +1,4 @@
+import { linkDrop } from '../airflow/linkLaw.ts';
 import { largestFlow, massImbalance } from '../airflow/network.ts';
 import { bladePassFrequency_Hz } from '../sound/bladePassFrequency_Hz.ts';
 import { groupSound_dBA } from '../sound/groupSound_dBA.ts';
@@ -20,6 +21,8 @@ import type {
 } from './outcome.ts';
 import { pulseResponse } from './pulses.ts';
 import type { Work } from './work.ts';
+
+const pair = new Float64Array(2);
 
 /** Reads the settled networks out into the plain answer. Computes nothing new but sums and differences. */
 export function describeOutcome(work: Work, intersections: readonly Intersection[]): Solved {
@@ -56,8 +59,12 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     const q = flow.massFlow[i] as number;
     const rho = flow.rho[i] as number;
     const velocity = q / (rho * link.area_m2);
-    if (link.stage) draught_Pa += flow.lift[i] as number;
-    if (link.stage) stages.push({ key: link.stage, dp_Pa: flow.drop[i] as number, velocity_mPerS: velocity });
+    if (link.stage) {
+      draught_Pa += flow.lift[i] as number;
+      // At the flows of the answer, not at those one step before.
+      linkDrop(pair, link.law, q, rho, flow.mu[i] as number);
+      stages.push({ key: link.stage, dp_Pa: pair[0] as number, velocity_mPerS: velocity });
+    }
     if (!link.passage) continue;
     const part = Math.abs(fanFlow) > 1e-15 ? q / fanFlow : 0;
     share[link.passage.kind] += part;
