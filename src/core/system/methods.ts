@@ -55,13 +55,12 @@ import { card as soundAtSpeed } from '../sound/soundAtSpeed_dBA.ts';
 import { card as soundSum } from '../sound/soundSum_dBA.ts';
 import { boxFans, obstruction } from './fans.ts';
 import type { GrilleInput } from './input.ts';
-import type { Work } from './work.ts';
+import { carriesDraught, type Work } from './work.ts';
 
 /** Of every answer, whatever the box. */
 const always: readonly Card[] = [
   density,
   viscosity,
-  conductivity,
   heatCapacity,
   saturation,
   moist,
@@ -72,14 +71,12 @@ const always: readonly Card[] = [
   airNetwork,
   slab,
   lateral,
-  heatMarch,
-  drift,
 ];
 
 /** Where at least one sink stands in the row. */
 const besideSinks: readonly Card[] = [
+  conductivity,
   nusseltDeveloping,
-  draught,
   finBetweenPlates,
   warming,
   narrowGap,
@@ -90,8 +87,17 @@ const besideSinks: readonly Card[] = [
   outsideWall,
 ];
 
-/** While the fans turn. */
-const blowing: readonly Card[] = [fanLaws, fanSpeed, fanHeat, soundAtSpeed, soundAtDistance, bladePass];
+/** While the fans turn; time runs from there, too. */
+const blowing: readonly Card[] = [
+  heatMarch,
+  drift,
+  fanLaws,
+  fanSpeed,
+  fanHeat,
+  soundAtSpeed,
+  soundAtDistance,
+  bladePass,
+];
 
 /** Every method that an answer of the fan box can rest on. */
 export const systemCards: readonly Card[] = [
@@ -99,6 +105,7 @@ export const systemCards: readonly Card[] = [
   ...besideSinks,
   ...blowing,
   pressure,
+  draught,
   spreading,
   bond,
   load,
@@ -147,8 +154,10 @@ export function usedCards(work: Work): string[] {
   return systemCards.flatMap((card) => (used.has(card) ? [card.id] : []));
 }
 
-function pathCards({ input, bank, path, flow }: Work): Card[] {
+function pathCards(work: Work): Card[] {
+  const { input, bank, path, flow } = work;
   const used: Card[] = [];
+  if (path.links.some(({ air }) => carriesDraught(work, air))) used.push(draught);
   for (const grille of [input.inlet.guard, input.outlet]) {
     const card = grilleCard[grille.kind];
     if (card) used.push(card);
