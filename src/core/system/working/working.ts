@@ -43,17 +43,22 @@ export interface Working {
   readonly stopped: Outcome;
 }
 
-export const nothingBesides: Besides = { drift: null, stop: null, rated: { running: null, stopped: null } };
+const nothingBesides: Besides = { drift: null, stop: null, rated: { running: null, stopped: null } };
 
 /**
  * How every figure of a box was computed: each method and each balance with the values of the settled answer put in, with the
  * fans running and at a stand. Temperatures and flows were found together; where a step needs one of them it stands as
  * settled, and the step that shows how it balances comes elsewhere, so that no step builds upon itself.
+ * @param study what takes further solves, asked once both answers are there
  */
-export function workingOf(input: SystemInput, besides: Besides = nothingBesides): Working {
+export function workingOf(
+  input: SystemInput,
+  study: (running: Outcome, stopped: Outcome) => Besides = () => nothingBesides,
+): Working {
   const book = createBook();
   const running = settleSystem(input, ordinaryRun);
   const stopped = settleSystem(input, fansStopped);
+  const besides = study(running.outcome, stopped.outcome);
   if (running.outcome.ok) {
     const t = tellRun(book, running.work, running.outcome);
     if (besides.drift) tellDrift(t, besides.drift);
