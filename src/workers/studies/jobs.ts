@@ -1,4 +1,5 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { workingJob } from '../../report/working/workingJob.ts';
 import { changesJob } from '../../studies/changes/changes.ts';
 import { compareJob } from '../../studies/compare/compare.ts';
 import { gapLineJob } from '../../studies/gaps/gapLine.ts';
@@ -12,6 +13,7 @@ import { toleranceJob } from '../../studies/tolerance/toleranceJob.ts';
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  working: workingJob,
   sizing: sizingJob,
   finSizing: finSizingJob,
   fanChoice: fanChoiceJob,
