@@ -15,6 +15,7 @@ import { Sheet } from '../ui/sheet/Sheet.tsx';
 import { StudiesContext } from '../ui/studies/StudiesContext.ts';
 import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
+import { WorkingHost } from '../ui/working/WorkingHost.tsx';
 import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
 import type { Designs } from './useDesigns.ts';
@@ -88,6 +89,7 @@ function Shown({ report, outcome, aboveLimits, underLimits, underDrawing }: Repo
       <Questions report={report} />
       <Sheet report={report} />
       <PrintDialog />
+      <WorkingHost />
     </TakeOutContext>
   );
 }

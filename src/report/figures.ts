@@ -1,7 +1,7 @@
 import type { Solved } from '../core/system/outcome.ts';
 import { figure, saidPercent, saidQuantity, saidTemperature, saidWatts, worked } from './said.ts';
 import type { Figure, UnitSystem } from './types.ts';
-import { keyFigure } from './working/figureIds.ts';
+import { keyFigure } from './working/headlineIds.ts';
 
 /** What one reads off first. */
 export function figures({ heat, air }: Solved, system: UnitSystem): Figure[] {

@@ -17,7 +17,6 @@ import { capital, kelvins, percent, resistorName, roundTicks, sinkName, temperat
 import {
   bodyFigure,
   bondFigure,
-  filmFigure,
   filmSideFigure,
   jointFigure,
   powerFigure,
@@ -25,6 +24,7 @@ import {
   secondSideFigure,
   sinkFigure,
 } from './working/figureIds.ts';
+import { filmFigure } from './working/headlineIds.ts';
 
 export function heatReport(design: Design, outcome: Solved, system: UnitSystem): HeatReport {
   const { heat } = outcome;

@@ -6,7 +6,7 @@ import { saidAs, saidTimes, withAmounts, worked } from './said.ts';
 import type { KeyNumber, LimitRow, UnitSystem } from './types.ts';
 import { limitLabels, limitParts, stateWords } from './wording.ts';
 import { fixed, resistorName, sinkName, temperature } from './words.ts';
-import { limitFigure, loadFactorFigure, marginFigure } from './working/figureIds.ts';
+import { limitFigure, loadFactorFigure, marginFigure } from './working/headlineIds.ts';
 
 const noNumber = '–';
 

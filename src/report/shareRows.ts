@@ -2,7 +2,7 @@ import type { AirOutcome, PassageKind } from '../core/system/outcome.ts';
 import { saidPercent, saidQuantity, withAmounts, worked } from './said.ts';
 import type { ShareRow, UnitSystem } from './types.ts';
 import { passageLabels } from './wording.ts';
-import { shareFigure } from './working/figureIds.ts';
+import { shareFigure } from './working/headlineIds.ts';
 
 export const passageKinds: readonly PassageKind[] = ['fins', 'side', 'end', 'between', 'leak'];
 

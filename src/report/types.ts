@@ -514,4 +514,6 @@ export interface TextColumn {
   readonly align: 'start' | 'end';
   /** Heads of the single numbers, where a cell says several. */
   readonly parts?: readonly string[];
+  /** Its cells are equations, one a line, to be set as such where there is a way. */
+  readonly typeset?: true;
 }

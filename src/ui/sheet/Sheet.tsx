@@ -1,6 +1,9 @@
 import { Fragment, use, useCallback, useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import type { Report } from '../../report/types.ts';
+import type { WorkingReport } from '../../report/working/types.ts';
+import { workingReport } from '../../report/working/workingReport.ts';
+import { lastSteps } from '../../report/working/workingTables.ts';
 import { DesignContext } from '../bench/DesignContext.ts';
 import { StudiesContext } from '../studies/StudiesContext.ts';
 import { roomOnPage, shrink } from './fitPage.ts';
@@ -12,6 +15,7 @@ import './art.css';
 import './further.css';
 import './sheet.css';
 import { SheetPage } from './SheetPage.tsx';
+import { noSteps, WorkedAt } from './StepMark.tsx';
 import { type StudyTables, studyTables } from './studyTables.ts';
 import { Galley, TablePages } from './TablePages.tsx';
 
@@ -28,13 +32,23 @@ export function Sheet({ report }: { readonly report: Report }) {
   const bench = use(DesignContext);
   const studies = use(StudiesContext);
   // Looked at when somebody prints: nothing is drawn anew here as studies go on.
-  const tables = useCallback((): StudyTables => studyTables(bench, studies), [bench, studies]);
+  const tables = useCallback(
+    (working: WorkingReport | null): StudyTables => studyTables(bench, studies, working),
+    [bench, studies],
+  );
+  const working = useMemo(
+    () =>
+      wanted.includes('working') && bench
+        ? workingReport(bench.getState().solvedDesign, report.system)
+        : null,
+    [wanted, bench, report],
+  );
   const parts = useMemo(
     () =>
       furtherPages
         .filter(({ id }) => wanted.includes(id))
-        .map((further) => ({ ...further, tables: further.tables(report, tables()) })),
-    [wanted, report, tables],
+        .map((further) => ({ ...further, tables: further.tables(report, tables(working)) })),
+    [wanted, report, tables, working],
   );
 
   const prepare = useEffectEvent(() => {
@@ -56,11 +70,15 @@ export function Sheet({ report }: { readonly report: Report }) {
     };
   }, []);
 
+  const worked = useMemo(() => (working ? lastSteps(working) : noSteps), [working]);
+
   const counts = parts.map(({ id }) => laid.get(id)?.pages.length ?? 0);
   const pages = counts.reduce((sum, count) => sum + count, 1);
   return createPortal(
     <>
-      <SheetPage report={report} size={size} pages={pages} page={page} />
+      <WorkedAt value={worked}>
+        <SheetPage report={report} size={size} pages={pages} page={page} />
+      </WorkedAt>
       {parts.map(({ id, label, tables, firstColumn }, i) => {
         const pieces = laid.get(id);
         const first = counts.slice(0, i).reduce((sum, count) => sum + count, 2);

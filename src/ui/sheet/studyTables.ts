@@ -2,6 +2,7 @@ import { gapMapReport } from '../../report/gaps/gapMapReport.ts';
 import { gapReport } from '../../report/gaps/gapReport.ts';
 import { saysTable } from '../../report/studyReport.ts';
 import type { TextTable } from '../../report/types.ts';
+import type { WorkingReport } from '../../report/working/types.ts';
 import type { DesignStore } from '../../store/designStore.ts';
 import { type Studies, type StudyState, studyAt } from '../../store/studies.ts';
 import type { JobName } from '../../workers/studies/jobs.ts';
@@ -9,10 +10,16 @@ import type { JobName } from '../../workers/studies/jobs.ts';
 /** What further pages print of studies; empty for one that is not answered for the design on the bench. */
 export interface StudyTables {
   readonly gaps: readonly TextTable[];
+  /** Of the present answer; `null` where those pages are not printed. */
+  readonly working: WorkingReport | null;
 }
 
-export function studyTables(bench: DesignStore | null, studies: Studies | null): StudyTables {
-  if (bench === null || studies === null) return { gaps: [] };
+export function studyTables(
+  bench: DesignStore | null,
+  studies: Studies | null,
+  working: WorkingReport | null,
+): StudyTables {
+  if (bench === null || studies === null) return { gaps: [], working };
   const { solvedDesign, system } = bench.getState();
   const states = studies.store.getState();
   const isOfBench = ({ answers, isEstimate }: StudyState<JobName>) =>
@@ -23,6 +30,7 @@ export function studyTables(bench: DesignStore | null, studies: Studies | null):
     ...(isOfBench(map) && map.result && map.answers ? [gapMapReport(map.answers, map.result, system)] : []),
   ];
   return {
+    working,
     gaps: reports.flatMap((report, i) => [
       saysTable(`gapSays${i}`, i === 0 ? 'What to cut' : 'Two gaps', report),
       ...report.tables,

@@ -77,10 +77,12 @@ export type MathNode =
   | MathPower
   | MathRoot;
 
-/** One line of an equation as it is set: a clause, with what ends it (`,` or `;`). */
-export interface MathLine {
+/** A clause of an equation with what ends it (`,` or `;`). */
+export interface MathClause {
   readonly node: MathNode;
   readonly end: string;
+  /** An equation, which begins a line; otherwise words that say more about the one before. */
+  readonly equates: boolean;
 }
 
 /** A row of one thing is that thing. */

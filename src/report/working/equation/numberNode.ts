@@ -17,7 +17,7 @@ export function signed(value: number): MathNode {
 
 function unsigned(value: number): MathNode {
   const rounded = Number(value.toPrecision(digits));
-  if (rounded === 0 || (rounded >= 1e-3 && rounded < 1e5)) return number(String(rounded));
+  if (rounded === 0 || (rounded >= 1e-3 && rounded < 1e6)) return number(String(rounded));
   const [mantissa = '', exponent = '0'] = rounded.toExponential().split('e');
   return rowOf([number(mantissa), { kind: 'operator', written: '·' }, powerOfTen(Number(exponent))]);
 }

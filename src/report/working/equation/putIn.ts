@@ -1,5 +1,5 @@
 import type { WorkingSymbol, WorkingValue } from '../types.ts';
-import { type MathLine, type MathNode, plainText, rowOf } from './equationTree.ts';
+import { type MathClause, type MathNode, plainText, rowOf } from './equationTree.ts';
 import { numberNode, signed } from './numberNode.ts';
 
 type Known = ReadonlyMap<string, Pick<WorkingValue, 'amount' | 'unit'>>;
@@ -10,12 +10,12 @@ type Known = ReadonlyMap<string, Pick<WorkingValue, 'amount' | 'unit'>>;
  * words, the result alone.
  */
 export function putIn(
-  lines: readonly MathLine[],
+  clauses: readonly MathClause[],
   symbols: readonly WorkingSymbol[],
   result: WorkingValue,
 ): MathNode[] {
   const known: Known = new Map([...symbols, result].map((each) => [bare(each.symbol), each]));
-  const sides = lines.flatMap(({ node }) => sidesOf(node));
+  const sides = clauses.flatMap(({ node }) => sidesOf(node));
   const written = sides.flatMap((each) => lineOf(each, known));
   const isTold = sides.some(({ left }) => plainText(left) === bare(result.symbol));
   return isTold ? written : [...written, rowOf([name(result.symbol), ...outcome(result)])];
@@ -44,7 +44,7 @@ function sidesOf(node: MathNode): Sides[] {
   const at = items.findIndex((item) => item.kind === 'operator' && ['=', '≈'].includes(item.written));
   if (at < 0) return [];
   const isStop = (item: MathNode) =>
-    item.kind === 'word' || (item.kind === 'operator' && [',', ':', '…'].includes(item.written));
+    item.kind === 'word' || (item.kind === 'operator' && [',', ';', ':', '…'].includes(item.written));
   const before = items.slice(0, at);
   const behind = items.slice(at + 1);
   const end = behind.findIndex(isStop);

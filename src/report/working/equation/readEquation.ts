@@ -1,14 +1,18 @@
-import { type MathLine, type MathNode, rowOf } from './equationTree.ts';
+import { type MathClause, type MathNode, rowOf } from './equationTree.ts';
 import { readTokens, type Token } from './readTokens.ts';
 
 /**
- * Reads the equation of a card, plain Unicode text, into lines of trees. The grammar is that of handwriting: `·` and
- * standing side by side multiply, `/` divides what stands tight on both of its sides, ` / ` with spaces all of the
- * product before it; `^`, raised digits and `_` as usual; `√` takes one name or one pair of brackets; words are words.
- * A new line begins behind `;`, and behind `,` where another equation follows. Total: what it does not know stays a sign.
+ * Reads the equation of a card, plain Unicode text, into clauses of trees. The grammar is that of handwriting: `·` and
+ * standing side by side multiply, `/` has the product before it above its line and the one factor behind it below;
+ * `^`, raised digits and `_` as usual; `√` takes one name or one pair of brackets; words are words. A clause
+ * ends before `;`, and behind `,` where another equation follows. Total: what it does not know stays a sign.
  */
-export function readEquation(text: string): MathLine[] {
-  return clauses(readTokens(text)).map(({ tokens, end }) => ({ node: readAll(tokens), end }));
+export function readEquation(text: string): MathClause[] {
+  return clauses(readTokens(text)).map(({ tokens, end }) => ({
+    node: readAll(tokens),
+    end,
+    equates: defines(tokens),
+  }));
 }
 
 interface Clause {
@@ -35,10 +39,12 @@ function clauses(tokens: readonly Token[]): Clause[] {
   return [...found, { tokens: tokens.slice(from), end: '' }];
 }
 
-/** Whether an equals sign comes before the next comma and before any word. */
+/** Whether an equation comes next: an equals sign, and no comma or word before it; words may lead to one with a colon. */
 function defines(tokens: readonly Token[]): boolean {
   let depth = 0;
-  for (const token of tokens) {
+  const colon = tokens.findIndex((token) => isSign(token, ':'));
+  const leads = tokens.slice(0, Math.max(colon, 0)).every(({ kind }) => kind === 'word');
+  for (const token of leads ? tokens.slice(colon + 1) : tokens) {
     if (isSign(token, ...opens)) depth += 1;
     if (isSign(token, ...closes)) depth -= 1;
     if (depth > 0) continue;
@@ -52,7 +58,7 @@ const pairs: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' }
 const opens = Object.keys(pairs);
 const closes = Object.values(pairs);
 /** What stands between the terms of a sum, so that nothing on its far side is divided. */
-const between = ['+', '−', '=', '≈', '<', '>', '≤', '≥', ',', ':', '…', '×', 'Σ', '∫', '±'];
+const between = ['+', '−', '=', '≈', '<', '>', '≤', '≥', ',', ';', ':', '…', '×', 'Σ', '∫', '±'];
 
 interface Reader {
   readonly tokens: readonly Token[];
@@ -68,47 +74,37 @@ function readAll(tokens: readonly Token[]): MathNode {
 /** Everything up to a closing bracket, or to the end. */
 function readItems(reader: Reader, close: string | null): MathNode[] {
   const items: MathNode[] = [];
-  /** Where the term and where what stands tight began. */
-  let term = 0;
-  let tight = 0;
+  /** Where the product at hand began, behind the last fraction in it. */
+  let product = 0;
   for (let token = peek(reader); token !== undefined; token = peek(reader)) {
     if (close !== null && isSign(token, close)) break;
     if (isSign(token, '/')) {
       reader.at += 1;
-      const from = token.apart ? term : tight;
-      const over = rowOf(items.splice(from));
-      items.push({ kind: 'fraction', over, under: rowOf(readTight(reader)) });
+      const over = rowOf(items.splice(startOfNumerator(items, product)));
+      items.push({ kind: 'fraction', over, under: rowOf(readBelow(reader)) });
+      product = items.length;
       continue;
     }
-    const isBetween = isSign(token, ...between) || token.kind === 'word';
-    const isTimes = isSign(token, '·') && !isPowerOfTen(reader, items);
-    // A function goes with its argument, across the space between them.
-    if (token.apart && !lastIsFunction(items)) tight = items.length;
     items.push(readFactor(reader));
-    if (isBetween || isTimes) tight = items.length;
-    if (isBetween) term = items.length;
+    const isFirstDot = isSign(token, '·') && items.length === product + 1;
+    if (isFirstDot || isSign(token, ...between) || token.kind === 'word') product = items.length;
   }
   return items;
 }
 
-function lastIsFunction(items: readonly MathNode[]): boolean {
-  const last = items.at(-1);
-  return last?.kind === 'function' || (last?.kind === 'power' && last.base.kind === 'function');
+/** The whole product, but of a differential quotient only what is a differential. */
+function startOfNumerator(items: readonly MathNode[], product: number): number {
+  const d = items.length - 2;
+  const before = items[d];
+  return before?.kind === 'symbol' && before.written === 'd' && items[d + 1]?.kind === 'symbol' ? d : product;
 }
 
-/** Whether the dot at hand stands in one number, like that of 2.9·10⁻⁵. */
-function isPowerOfTen({ tokens, at }: Reader, items: readonly MathNode[]): boolean {
-  const [ten, raised] = tokens.slice(at + 1);
-  return (
-    items.at(-1)?.kind === 'number' &&
-    ten?.written === '10' &&
-    raised !== undefined &&
-    isRaised(raised.written)
-  );
+function lastIsFunction(items: readonly MathNode[]): boolean {
+  return items.at(-1)?.kind === 'function';
 }
 
 /** What a fraction has below its line: factors without a space or sign between them. */
-function readTight(reader: Reader): MathNode[] {
+function readBelow(reader: Reader): MathNode[] {
   const items: MathNode[] = [];
   for (let token = peek(reader); token !== undefined; token = peek(reader)) {
     const isFirst = items.length === 0;

@@ -24,7 +24,22 @@ const markAt = /^[⁺*]/;
 const unitAt = /^[A-Za-zΩµ]+[²³]?(?:[·/](?:[A-Za-z]+[²³]?|\([A-Za-z²³·]+\)))*/;
 const degreeAt = /^°[CF]?/;
 
-const functions = ['ln', 'log', 'exp', 'sin', 'cos', 'tan', 'sinh', 'cosh', 'tanh', 'arctan', 'max', 'min'];
+const functions = [
+  'ln',
+  'log',
+  'exp',
+  'sin',
+  'cos',
+  'tan',
+  'sinh',
+  'cosh',
+  'tanh',
+  'arctan',
+  'artanh',
+  'max',
+  'min',
+  'table',
+];
 const shortWords = ['on', 'of', 'at', 'in', 'to', 'by', 'is', 'up', 'or', 'an', 'as', 'if', 'no'];
 
 /** Cuts an equation into names, numbers, words and signs. Whatever it does not know is a sign, so nothing is lost. */

@@ -66,28 +66,34 @@ describe.each(cards.map(({ id, equation }) => [id, equation]))('the equation of 
   });
 });
 
-test('a slash without spaces divides what stands tight beside it', () => {
-  expect(lines('k = 2·k/b from each wall')).toEqual(['k = 2 · ⟨k⟋b⟩ "from" "each" "wall"']);
-  expect(lines('m = √(2h/(k·t))')).toEqual(['m = √⟨(⟨2 h⟋(k · t)⟩)⟩']);
-  expect(lines('X = (1 − ε)·r)·exp(−2sH/b)')[0]).toContain('exp (− ⟨2 s H⟋b⟩)');
+test('a slash divides the product before it by the one factor behind it', () => {
+  expect(lines('k = 2·k/b; from each wall')).toEqual(['k = ⟨2 · k⟋b⟩;', '"from" "each" "wall"']);
+  expect(lines('m = √(2·h/(k·t))')).toEqual(['m = √⟨(⟨2 · h⟋(k · t)⟩)⟩']);
+  expect(lines('Nu = 0.68 + 0.670·Ra^(1/4)/(1 + (0.492/Pr)^(9/16))^(4/9)')).toEqual([
+    'Nu = 0.68 + ⟨0.670 · Ra^⟨(⟨1⟋4⟩)⟩⟋(1 + (⟨0.492⟋Pr⟩)^⟨(⟨9⟋16⟩)⟩)^⟨(⟨4⟋9⟩)⟩⟩',
+  ]);
 });
 
-test('a slash with spaces divides all of the product before it', () => {
-  expect(lines('b = 2.714·L / Ra_L^¼')).toEqual(['b = ⟨2.714 · L⟋Ra_L^⟨¼⟩⟩']);
-  expect(lines('Nu = 0.68 + 0.670·Ra^¼ / [1 + (0.492/Pr)^(9/16)]^(4/9)')).toEqual([
-    'Nu = 0.68 + ⟨0.670 · Ra^⟨¼⟩⟋[1 + (⟨0.492⟋Pr⟩)^⟨(⟨9⟋16⟩)⟩]^⟨(⟨4⟋9⟩)⟩⟩',
+test('what follows a fraction multiplies it and is not lifted onto the next line', () => {
+  expect(lines('X = (1 − r)/(1 + s)·exp(−2·s·H/b)')).toEqual([
+    'X = ⟨(1 − r)⟋(1 + s)⟩ · exp (− ⟨2 · s · H⟋b⟩)',
   ]);
-  expect(lines('k = s·½∫ cosθ / [a + b] dθ')).toEqual(['k = s · ½ ∫ ⟨cos θ⟋[a + b]⟩ d θ']);
+  expect(lines('y = a/b·c/d')).toEqual(['y = ⟨a⟋b⟩ · ⟨c⟋d⟩']);
+});
+
+test('a sum and a differential quotient stand apart from what is divided', () => {
+  expect(lines('y = Σ S·φ/λ')).toEqual(['y = Σ ⟨S · φ⟋λ⟩']);
+  expect(lines('C·dT/dt = P')).toEqual(['C · ⟨d T⟋d t⟩ = P']);
 });
 
 test('a number with a power of ten is one number', () => {
-  expect(lines('y = 2.9·10⁻⁵/x⁺²')).toEqual(['y = ⟨2.9 · 10^⟨− 5⟩⟋x⁺^⟨2⟩⟩']);
+  expect(lines('y = 1 + 2.9·10⁻⁵/(x⁺)²')).toEqual(['y = 1 + ⟨2.9 · 10^⟨− 5⟩⟋(x⁺)^⟨2⟩⟩']);
 });
 
 test('letters side by side multiply, but names of two letters stay whole', () => {
   expect(lines('η = tanh(mH)/(mH)')).toEqual(['η = ⟨tanh (m H)⟋(m H)⟩']);
   expect(lines('Nu = C₂C₃(fRe_√A/z*)^⅓')).toEqual(['Nu = C₂ C₃ (⟨f Re_√A⟋z*⟩)^⟨⅓⟩']);
-  expect(lines('G = ṁc_p·ε/(1 − ε/NTU)')).toEqual(['G = ṁ c_p · ⟨ε⟋(1 − ⟨ε⟋NTU⟩)⟩']);
+  expect(lines('G = ṁc_p·ε/(1 − ε/NTU)')).toEqual(['G = ⟨ṁ c_p · ε⟋(1 − ⟨ε⟋NTU⟩)⟩']);
 });
 
 test('a power may have a sign, a name or a bracket', () => {
@@ -96,11 +102,16 @@ test('a power may have a sign, a name or a bracket', () => {
   expect(lines('T^1.5 + [a]^(m/5)')).toEqual(['T^⟨1.5⟩ + [a]^⟨(⟨m⟋5⟩)⟩']);
 });
 
-test('an equation behind a comma or a semicolon begins a line; words and lists do not', () => {
+test('a clause ends at a semicolon, and at a comma where another equation follows', () => {
   expect(lines('K = 0.42·(1 − σ²), on the channel velocity')).toHaveLength(1);
   expect(lines('K = 2.0, 1.0 at f = 0.3, 0.4, on the whole opening')).toHaveLength(1);
-  expect(lines('ε = 1 − e^−NTU, NTU = UA/(ṁc_p)')).toEqual(['ε = 1 − e^⟨− NTU⟩,', 'NTU = ⟨UA⟋(ṁ c_p)⟩']);
+  expect(lines('ε = 1 − e^−N, N = UA/C')).toEqual(['ε = 1 − e^⟨− N⟩,', 'N = ⟨UA⟋C⟩']);
   expect(lines('Nu = max(0.54·Ra^¼, 0.15·Ra^⅓)')).toHaveLength(1);
+});
+
+test('words between equations say more about the one before', () => {
+  const clauses = readEquation('C_d = 0.61 + λ; λ is length over width; in a row: p = Σ p_i');
+  expect(clauses.map(({ equates }) => equates)).toEqual([true, false, true]);
 });
 
 test('units and degrees are set as words, an article is no name', () => {
