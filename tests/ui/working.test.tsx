@@ -68,6 +68,11 @@ describe('a number', () => {
   });
 });
 
+function unfold(item: HTMLElement): void {
+  const fold = item.querySelector('details');
+  if (fold) fold.open = true;
+}
+
 describe('the working of a figure', () => {
   const show = (id: FigureId, fresh = true) => {
     const chosen: FigureId[] = [];
@@ -77,33 +82,32 @@ describe('the working of a figure', () => {
     return chosen;
   };
 
-  test('has its steps in order, each with its equation, the values put in and the source', () => {
+  test('begins with the step that gives it; those before it follow in order and unfold', async () => {
     show('film:1');
-    const steps = screen.getAllByRole('article');
-    expect(steps.map((step) => within(step).getByRole('heading').textContent)).toEqual([
-      '1. Density of air',
-      '3. Efficiency of the finssink 1',
-      '4. Balance of heatfilm of resistor 1',
-    ]);
-    const [density, , balance] = steps as [HTMLElement, HTMLElement, HTMLElement];
-    expect(density.querySelectorAll('math')[1]).toHaveTextContent('=1.161 kg/m³');
-    expect(density).toHaveTextContent('1013 hPa 101300 Pa');
-    expect(density).toHaveTextContent('Sample, A book of air, p. 12 [1]');
+    const balance = screen.getByRole('article', { name: /^3\. Balance of heat/ });
     expect(balance).toHaveTextContent('A balance: no method of anybody’s');
+    const before = within(screen.getByRole('list')).getAllByRole('listitem');
+    expect(before.map((step) => step.textContent)).toEqual([
+      '1. Density of air 1.16 kg/m³',
+      '2. Efficiency of the finssink 1 92 %',
+    ]);
+    unfold(before[0] as HTMLElement);
+    await screen.findByText(/^Sample, A book of air/);
+    expect(before[0]?.querySelectorAll('math')[1]).toHaveTextContent('=1.161 kg/m³');
+    expect(before[0]).toHaveTextContent('1013 hPa 101300 Pa');
   });
 
   test('tells in words where a design has left the range', () => {
     show('share:fins');
+    expect(screen.getByRole('heading', { name: /outside its range$/ })).toBeInTheDocument();
     expect(screen.getByText(/free share 0.61 – outside/)).toBeInTheDocument();
   });
 
   test('leads from a value to the step that made it', async () => {
     show('film:1');
-    const balance = screen.getAllByRole('article').at(-1) as HTMLElement;
-    const jump = vi.fn();
-    Element.prototype.scrollIntoView = jump;
-    await userEvent.click(within(balance).getByRole('link', { name: 'step 3' }));
-    expect(screen.getByRole('heading', { name: /^3\. Efficiency/ })).toHaveFocus();
+    Element.prototype.scrollIntoView = vi.fn();
+    await userEvent.click(screen.getByRole('link', { name: 'step 2' }));
+    expect(document.getElementById('working-step-2')?.closest('details')).toHaveAttribute('open');
     expect(location.hash).toBe('');
   });
 

@@ -3,32 +3,50 @@ import type { TextTable } from '../types.ts';
 import { putIn } from './equation/putIn.ts';
 import { readEquation } from './equation/readEquation.ts';
 import { writtenText } from './equation/writtenText.ts';
+import { numbered } from './figureSteps.ts';
 import type { FigureId, WorkedFigure, WorkingReport, WorkingStep, WorkingSymbol } from './types.ts';
 
-/** These figures with all steps that lead to them, for paper. Figures without a working are left out. */
+/** Of a figure that takes more steps than this, paper gets the last few alone. */
+const longest = 100;
+const few = 3;
+
+/** These figures with the steps that lead to them, for paper. Figures without a working are left out. */
 export function workingTables(report: WorkingReport, wanted: readonly FigureId[]): TextTable[] {
-  const figures = report.figures.filter(({ id }) => wanted.includes(id));
-  const used = new Set(figures.flatMap(({ steps }) => steps));
-  const steps = report.steps.filter(({ number }) => used.has(number));
-  return [figuresTable(figures), stepsTable(steps)].filter(({ rows }) => rows.length > 0);
+  const { figures, steps } = printed(report, wanted);
+  return [figuresTable(figures, steps), stepsTable(numbered(steps))].filter(({ rows }) => rows.length > 0);
 }
 
-/** The step that gives each figure, by its id. */
-export function lastSteps({ figures }: WorkingReport): ReadonlyMap<FigureId, number> {
-  return new Map(
-    figures.flatMap(({ id, steps }): [FigureId, number][] => {
-      const last = steps.at(-1);
-      return last === undefined ? [] : [[id, last]];
-    }),
-  );
+/** Number on paper of the step that gives each figure, by the figure's id. */
+export function lastSteps(report: WorkingReport, wanted: readonly FigureId[]): ReadonlyMap<FigureId, number> {
+  const { figures, steps } = printed(report, wanted);
+  const places = placesOf(steps);
+  return new Map(figures.map(({ id, steps: own }) => [id, places.get(own.at(-1) ?? 0) ?? 0]));
 }
 
-function figuresTable(figures: readonly WorkedFigure[]): TextTable {
+interface Printed {
+  readonly figures: readonly WorkedFigure[];
+  readonly steps: readonly WorkingStep[];
+}
+
+function printed(report: WorkingReport, wanted: readonly FigureId[]): Printed {
+  const figures = report.figures.filter(({ id, steps }) => wanted.includes(id) && steps.length > 0);
+  const used = new Set(figures.flatMap(({ steps }) => (steps.length > longest ? steps.slice(-few) : steps)));
+  return { figures, steps: report.steps.filter(({ number }) => used.has(number)) };
+}
+
+const placesOf = (steps: readonly WorkingStep[]) => new Map(steps.map(({ number }, i) => [number, i + 1]));
+
+function figuresTable(figures: readonly WorkedFigure[], printedSteps: readonly WorkingStep[]): TextTable {
+  const places = placesOf(printedSteps);
   return table(
     'workedFigures',
     'Figures of the summary and the steps that lead to them',
     ['Figure', '>Value', 'Steps'],
-    figures.map(({ title, value, steps }) => [title, value, runs(steps)]),
+    figures.map(({ title, value, steps }) => {
+      const here = steps.flatMap((number) => places.get(number) ?? []);
+      const more = steps.length - here.length;
+      return [title, value, more > 0 ? `${runs(here)}; ${more} more on the screen` : runs(here)];
+    }),
   );
 }
 
@@ -55,16 +73,14 @@ function stepsTable(steps: readonly WorkingStep[]): TextTable {
       { head: 'Equation, and with the values put in', align: 'start', typeset: true },
       'Values put in',
       'Comes to',
-      'Range, and here',
       '>Source',
     ],
     steps.map((step) => [
       `${step.number}`,
-      step.where === '' ? step.title : `${step.title}, ${step.where}`,
+      whatText(step),
       `${step.equation}\n${filledText(step)}`,
-      step.symbols.map(symbolText).join('\n'),
+      step.symbols.map(symbolText).join('; '),
       `${step.result.value}`,
-      rangeText(step),
       step.footnote === null ? '' : `${step.footnote}`,
     ]),
   );
@@ -79,7 +95,7 @@ function symbolText({ symbol, value, says, step }: WorkingSymbol): string {
   return `${symbol} = ${value}, ${says}${step === null ? '' : ` (step ${step})`}`;
 }
 
-function rangeText({ source, range, here, inside }: WorkingStep): string {
-  if (source === null) return 'a balance';
-  return inside === null ? range : `${range}\n${here}, ${inside ? 'inside' : 'outside'}`;
+function whatText({ title, where, inside, here }: WorkingStep): string {
+  const outside = inside === false ? `outside its range: ${here}` : '';
+  return [title, where, outside].filter((part) => part !== '').join(', ');
 }

@@ -7,7 +7,7 @@ import { lastSteps } from '../../report/working/workingTables.ts';
 import { DesignContext } from '../bench/DesignContext.ts';
 import { StudiesContext } from '../studies/StudiesContext.ts';
 import { roomOnPage, shrink } from './fitPage.ts';
-import { furtherPages } from './furtherPages.ts';
+import { furtherPages, summaryFigures } from './furtherPages.ts';
 import { type LaidOut, layOut } from './layOut.ts';
 import { type SheetSize, sheetSizes } from './measures.ts';
 import { usePrintChoice, wantOnePage } from './printChoice.ts';
@@ -70,7 +70,10 @@ export function Sheet({ report }: { readonly report: Report }) {
     };
   }, []);
 
-  const worked = useMemo(() => (working ? lastSteps(working) : noSteps), [working]);
+  const worked = useMemo(
+    () => (working ? lastSteps(working, summaryFigures(report)) : noSteps),
+    [working, report],
+  );
 
   const counts = parts.map(({ id }) => laid.get(id)?.pages.length ?? 0);
   const pages = counts.reduce((sum, count) => sum + count, 1);

@@ -25,7 +25,7 @@ export interface FurtherPages {
 }
 
 /** Figures that the summary shows, in its order. */
-function summaryFigures({ figures, limits, fanStop }: Report): FigureId[] {
+export function summaryFigures({ figures, limits, fanStop }: Report): FigureId[] {
   const amounts = [...figures, ...fanStop.figures].map(({ amount }) => amount);
   return [...amounts, ...limits.map((limit) => limit.amounts.value)].flatMap(({ figure }) => figure ?? []);
 }

@@ -1,12 +1,13 @@
-import { useRef } from 'react';
-import type { FigureId, WorkingReport, WorkingStep } from '../../report/working/types.ts';
+import { useMemo, useRef } from 'react';
+import { figureSteps } from '../../report/working/figureSteps.ts';
+import type { FigureId, WorkingReport } from '../../report/working/types.ts';
 import { workingText } from '../../report/working/workingText.ts';
 import { Button } from '../kit/Button.tsx';
 import { Select } from '../kit/Select.tsx';
 import { askWhatToPrint } from '../sheet/askWhatToPrint.ts';
 import { CopyText } from './CopyText.tsx';
-import { goToStep, stepId } from './goToStep.ts';
-import { StepArticle } from './StepArticle.tsx';
+import { FoldedStep } from './FoldedStep.tsx';
+import { StepBody, StepHead } from './StepBody.tsx';
 import styles from './Working.module.css';
 
 interface Props {
@@ -17,12 +18,13 @@ interface Props {
   readonly onChoose: (id: FigureId) => void;
 }
 
-/** The steps that lead to a figure, from the inputs to the figure itself, and the way to its neighbours. */
+/** The step that gives a figure, then all that it rests on in the order of computation; and the way to other figures. */
 export function WorkingView({ report, id, fresh, onChoose }: Props) {
-  const { figures, steps, sentence } = report;
+  const { figures, sentence } = report;
   const at = figures.findIndex((figure) => figure.id === id);
-  const figure = figures[at];
-  const chain = figure?.steps.flatMap((number) => steps.filter((step) => step.number === number)) ?? [];
+  const shown = useMemo(() => figureSteps(report, id), [report, id]);
+  const last = shown?.steps.at(-1);
+  const before = shown?.steps.slice(0, -1) ?? [];
   const top = useRef<HTMLDivElement>(null);
   const choose = (next: FigureId | undefined) => {
     if (next === undefined) return;
@@ -38,10 +40,10 @@ export function WorkingView({ report, id, fresh, onChoose }: Props) {
         <Select
           aria-label="Figure"
           className={styles.choice}
-          value={figure?.id ?? ''}
+          value={shown ? id : ''}
           onChoose={choose}
           options={[
-            ...(figure ? [] : [{ value: '', label: 'Choose a figure' }]),
+            ...(shown ? [] : [{ value: '', label: 'Choose a figure' }]),
             ...figures.map((each) => ({ value: each.id, label: `${each.title}: ${each.value}` })),
           ]}
         />
@@ -49,17 +51,34 @@ export function WorkingView({ report, id, fresh, onChoose }: Props) {
           Next
         </Button>
       </div>
-      <p className={styles.small} role="status">
-        {fresh ? sentence : 'The design has changed; this is the working of the answer before.'}
-      </p>
-      {figure ? (
+      {!fresh && (
+        <p className={styles.small} role="status">
+          The design has changed; this is the working of the answer before.
+        </p>
+      )}
+      {last === undefined ? (
+        <p>The present answer has no working for this number. Choose another figure above.</p>
+      ) : (
         <>
-          <Chain steps={chain} />
-          {chain.map((step) => (
-            <StepArticle key={step.number} step={step} />
-          ))}
+          <article className={styles.step} aria-labelledby="working-last">
+            <h3 id="working-last">
+              <StepHead step={last} />
+            </h3>
+            <StepBody step={last} />
+          </article>
+          {before.length > 0 && (
+            <>
+              <h3 className={styles.rests}>What it rests on, in the order of computation</h3>
+              <ol key={id} className={styles.chain}>
+                {before.map((step) => (
+                  <FoldedStep key={step.number} step={step} />
+                ))}
+              </ol>
+            </>
+          )}
+          <p className={styles.small}>{sentence}</p>
           <div className={styles.ends}>
-            <CopyText text={() => workingText(report, figure.id) ?? ''} />
+            <CopyText text={() => workingText(report, id) ?? ''} />
             <Button
               onClick={({ currentTarget }) => {
                 currentTarget.closest('dialog')?.close();
@@ -70,29 +89,7 @@ export function WorkingView({ report, id, fresh, onChoose }: Props) {
             </Button>
           </div>
         </>
-      ) : (
-        <p>The present answer has no working for this number. Choose another figure above.</p>
       )}
     </div>
-  );
-}
-
-/** Where one is: every step with what came out of it, the last being the figure. */
-function Chain({ steps }: { readonly steps: readonly WorkingStep[] }) {
-  if (steps.length < 2) return null;
-  return (
-    <nav aria-label="Steps">
-      <ol className={styles.chain}>
-        {steps.map(({ number, title, where, result }) => (
-          <li key={number} value={number}>
-            <a href={`#${stepId(number)}`} onClick={goToStep}>
-              {title}
-              {where === '' ? '' : `, ${where}`}
-            </a>{' '}
-            <span className={styles.number}>{result.value}</span>
-          </li>
-        ))}
-      </ol>
-    </nav>
   );
 }

@@ -5,15 +5,22 @@ import { Equation, InlineMath, ValuesPutIn } from './Equation.tsx';
 import { goToStep, stepId } from './goToStep.ts';
 import styles from './Working.module.css';
 
-/** One equation of a working: what it says, what was put in, what came out, and how far to trust it. */
-export function StepArticle({ step }: { readonly step: WorkingStep }) {
-  const { number, title, where, result, symbols } = step;
+/** Number, title and place of a step, for its heading. */
+export function StepHead({ step: { number, title, where, inside } }: { readonly step: WorkingStep }) {
   return (
-    <article className={styles.step} aria-labelledby={stepId(number)}>
-      <h3 id={stepId(number)} tabIndex={-1}>
-        {number}. {title}
-        {where !== '' && <small>{where}</small>}
-      </h3>
+    <>
+      {number}. {title}
+      {where !== '' && <small>{where}</small>}
+      {inside === false && <small className={styles.outside}>outside its range</small>}
+    </>
+  );
+}
+
+/** One equation of a working: what it says, what was put in, what came out, and how far to trust it. */
+export function StepBody({ step }: { readonly step: WorkingStep }) {
+  const { result, symbols } = step;
+  return (
+    <div className={styles.body}>
       <Equation text={step.equation} />
       <ValuesPutIn step={step} />
       {symbols.length > 0 && <Values step={step} />}
@@ -21,7 +28,7 @@ export function StepArticle({ step }: { readonly step: WorkingStep }) {
         {result.says}: <b>{result.value}</b>
       </p>
       <Trust step={step} />
-    </article>
+    </div>
   );
 }
 
