@@ -91,6 +91,12 @@ export function rowOf(items: readonly MathNode[]): MathNode {
   return items.length === 1 && only ? only : { kind: 'row', items };
 }
 
+/** The same power on another base or with another exponent. */
+export function powerOf(power: MathPower, base: MathNode, exponent: MathNode): MathPower {
+  const written = power.written.startsWith('^') ? `^${plainText(exponent)}` : power.written;
+  return { ...power, base, exponent, written };
+}
+
 /** The text that a tree was read from, without its spaces. */
 export function plainText(node: MathNode): string {
   switch (node.kind) {

@@ -1,6 +1,7 @@
 import type { WorkingSymbol, WorkingValue } from '../types.ts';
-import { type MathClause, type MathNode, plainText, rowOf } from './equationTree.ts';
+import { type MathClause, type MathNode, plainText, powerOf, rowOf } from './equationTree.ts';
 import { numberNode, signed } from './numberNode.ts';
+import { spelledOut } from './spelledOut.ts';
 
 type Known = ReadonlyMap<string, Pick<WorkingValue, 'amount' | 'unit'>>;
 
@@ -60,17 +61,18 @@ const longestName = 4;
 function valuesIn(node: MathNode, known: Known): MathNode {
   switch (node.kind) {
     case 'row':
-      return rowOf(filledItems(node.items, known));
+      return rowOf(
+        filledItems(
+          spelledOut(node.items, (name) => known.has(name)),
+          known,
+        ),
+      );
     case 'group':
       return { ...node, inside: valuesIn(node.inside, known) };
     case 'fraction':
       return { ...node, over: valuesIn(node.over, known), under: valuesIn(node.under, known) };
     case 'power':
-      return {
-        ...node,
-        base: inBrackets(valuesIn(node.base, known)),
-        exponent: valuesIn(node.exponent, known),
-      };
+      return powerOf(node, inBrackets(valuesIn(node.base, known)), exponentIn(node.exponent, known));
     case 'root':
       return { ...node, inside: valuesIn(node.inside, known) };
     default: {
@@ -107,6 +109,12 @@ function isDigits(node: MathNode | undefined): boolean {
   if (node.kind === 'row') return isDigits(node.items[0]);
   if (node.kind === 'power') return isDigits(node.base);
   return node.kind === 'number' || node.kind === 'fraction';
+}
+
+/** A number put in place of a name is one, though it is written as a product. */
+function exponentIn(exponent: MathNode, known: Known): MathNode {
+  const filled = valuesIn(exponent, known);
+  return exponent.kind === 'symbol' ? inBrackets(filled) : filled;
 }
 
 /** A product under a power, as `1.2·10⁻⁵` is one. */

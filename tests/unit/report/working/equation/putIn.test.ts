@@ -60,3 +60,21 @@ test('a name of several pieces goes before its parts', () => {
 test('a result that the equation does not name is told on a line of its own', () => {
   expect(filled('a = 2·b', [value('b', 3)], value('z', 6))).toEqual(['a=2·3', 'z=6']);
 });
+
+test('a sum is written out where its terms are known by number', () => {
+  expect(
+    filled(
+      'θ = (P + Σ G_i·θ_i)/(G_0 + Σ G_i)',
+      [value('P', 4), value('G_1', 2), value('G_2', 3), value('θ_1', 10), value('θ_2', 20), value('G_0', 1)],
+      value('θ', 14, 'K'),
+    ),
+  ).toEqual(['θ=(4+(2·10+3·20))/(1+(2+3))=14K']);
+  expect(filled('E = Σ 10^(L_i/10)', [value('L_1', 30)], value('E', 1000))).toEqual(['E=(10^(30/10))=1000']);
+  expect(filled('y = Σ S_m·a', [value('a', 2)], value('y', 9))).toEqual(['y=ΣS_m·2=9']);
+});
+
+test('a name in a power is filled too, in the text as in the tree', () => {
+  expect(
+    filled('y = a^(m/5) + b^m', [value('m', 2.27), value('a', 3), value('b', 4)], value('y', 25)),
+  ).toEqual(['y=3^(2.27/5)+4^2.27=25']);
+});
