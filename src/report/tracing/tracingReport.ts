@@ -62,8 +62,10 @@ export interface TracingReport {
   readonly remarks: readonly string[];
   /** Points as texts in the units of the axes; `null` while anything is wrong. */
   readonly rows: readonly (readonly [flow: string, pressure: string])[] | null;
-  /** Whether the points would be right, put in order of flow. */
+  /** Whether the flow goes back anywhere. */
   readonly isOutOfOrder: boolean;
+  /** What they are put in order by. */
+  readonly flows: readonly number[];
   /** For the values of a place under the pointer. */
   readonly sayPlace: (place: Place) => string;
 }
@@ -94,7 +96,10 @@ export function buildTracingReport(
     curve: map === null ? [] : tracedCurve(map, points),
     remarks: isFan && rows !== null ? sayCurve(points, tracing) : [],
     rows,
-    isOutOfOrder: points.some(({ flow_m3PerS }, at) => flow_m3PerS < (points[at - 1]?.flow_m3PerS ?? 0)),
+    isOutOfOrder: points.some(
+      ({ flow_m3PerS }, at) => at > 0 && flow_m3PerS < (points[at - 1] as PointRead).flow_m3PerS,
+    ),
+    flows: points.map(({ flow_m3PerS }) => flow_m3PerS),
     sayPlace: (place) => (map === null ? '' : sayReading(map, place, tracing)),
   };
 }

@@ -1,3 +1,4 @@
+import { lazy, Suspense, useState } from 'react';
 import { getAt } from '../../model/path.ts';
 import { pastedPairs } from '../../store/paste/pastedTable.ts';
 import { pastePoints } from '../../store/paste/pastePoints.ts';
@@ -9,6 +10,9 @@ import { fieldId } from './fieldId.ts';
 import { PasteTable } from './PasteTable.tsx';
 import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
+
+// With all that it brings only when somebody opens it.
+const TracingDialog = lazy(() => import('../tracing/TracingDialog.tsx'));
 
 interface Props {
   /** `fan.curve`, `moreFans[0].curve` or `extras[0].points`. */
@@ -26,6 +30,7 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
     return Array.isArray(rows) ? rows.length : 0;
   });
   const { addPoint, removePoint, apply } = useActions();
+  const [isTracing, setTracing] = useState(false);
   const noteId = `${fieldId(list)}-note`;
   const point = owner === '' ? 'point' : `${owner}, point`;
   const nameRow = (row: number) => `${owner === '' ? 'Point' : point} ${row + 1}`;
@@ -106,7 +111,17 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
           return rows === null ? 'No two columns of numbers found.' : take(rows);
         }}
       />
-      {count === 0 && <Button onClick={() => addPoint(list, 0)}>Use measured points instead</Button>}
+      <div className={styles.below}>
+        {count === 0 && <Button onClick={() => addPoint(list, 0)}>Use measured points instead</Button>}
+        <Button onClick={() => setTracing(true)}>
+          From a picture… <span className="unseen">{heading}</span>
+        </Button>
+      </div>
+      {isTracing && (
+        <Suspense fallback={null}>
+          <TracingDialog list={list} heading={heading} onClose={() => setTracing(false)} />
+        </Suspense>
+      )}
     </section>
   );
 }

@@ -1,0 +1,56 @@
+import type { PictureKeeping } from '../../store/tracing/desk.ts';
+import { Button } from '../kit/Button.tsx';
+import { Glyph } from '../kit/Glyph.tsx';
+import { AxisStep } from './AxisStep.tsx';
+import { PictureStep } from './PictureStep.tsx';
+import styles from './Steps.module.css';
+import { TakeStep } from './TakeStep.tsx';
+import { useTracing, useTracingActions, useTracingReport } from './TracingContext.ts';
+
+interface Props {
+  readonly list: string;
+  readonly keeping: PictureKeeping;
+  /** Why the last file was not taken. */
+  readonly refusal: string | null;
+  readonly onFile: (file: File) => void;
+}
+
+/** The way from a picture to a curve in five steps, with what to do in the one that is open. */
+export function Steps({ list, keeping, refusal, onFile }: Props) {
+  const { steps } = useTracingReport();
+  const here = useTracing(({ step }) => step);
+  const hasPicture = useTracing(({ picture }) => picture !== null);
+  const { goTo } = useTracingActions();
+  const at = steps.findIndex(({ id }) => id === here);
+  const [now, next] = [steps[at], steps[at + 1]];
+  return (
+    <section className={styles.steps} aria-label="Steps">
+      <ol className={styles.list}>
+        {steps.map(({ id, title, isDone }, index) => (
+          <li key={id}>
+            <button
+              type="button"
+              className={styles.step}
+              aria-current={id === here ? 'step' : undefined}
+              disabled={!hasPicture && id !== 'picture'}
+              onClick={() => goTo(id)}
+            >
+              <span className={styles.number}>{isDone ? <Glyph name="holds" /> : index + 1}</span>
+              {title}
+              {isDone && <span className="unseen">, done</span>}
+            </button>
+          </li>
+        ))}
+      </ol>
+      <p className={styles.sentence} role="status">
+        {now?.sentence}
+      </p>
+      {here === 'picture' && <PictureStep keeping={keeping} refusal={refusal} onFile={onFile} />}
+      {(here === 'flow' || here === 'pressure') && <AxisStep key={here} axis={here} />}
+      {here === 'take' && <TakeStep list={list} />}
+      {next !== undefined && hasPicture && (
+        <Button onClick={() => goTo(next.id)}>Go on: {next.title.toLowerCase()}</Button>
+      )}
+    </section>
+  );
+}
