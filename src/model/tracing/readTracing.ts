@@ -19,7 +19,7 @@ import {
 } from './tracing.ts';
 
 export interface PointRead extends Reading {
-  /** Both as bare numbers in the units of their axes, to the digit that a pixel is worth. */
+  /** Both as bare numbers in the units of their axes, with the decimals that a pixel is worth. */
   readonly texts: readonly [flow: string, pressure: string];
   /** What is wrong with it beside the others, and what is allowed. */
   readonly problem: string | null;
@@ -77,14 +77,14 @@ function readPoint(map: AxisMap, place: Place, { axes }: Tracing): Omit<PointRea
 export function rounded(value: number, pixel: number, axis: Axis, id: AxisId) {
   const isZero = !axis.log && Math.abs(value) <= onTheLine_px * pixel;
   const unit = unitOf(axisDimension[id], axis.unit);
-  const text = isZero ? '0' : fromSI(value, unit).toFixed(decimalsOf(fromSI(pixel, unit)));
-  const amount = Number(text) + 0;
-  return { value: Number(toSI(amount, unit).toPrecision(15)), text: String(amount) };
+  const amount = isZero ? 0 : fromSI(value, unit);
+  const text = amount.toFixed(decimalsOf(fromSI(pixel, unit))).replace(/^-(?=[0.]+$)/, '');
+  return { value: Number(toSI(Number(text), unit).toPrecision(15)), text };
 }
 
-/** Decimals down to the first digit that a pixel of this size does not blur. */
+/** Decimals down to the first digit that a pixel of this size does not blur; the last bit of a tenth decides nothing. */
 function decimalsOf(pixel: number): number {
-  return Math.min(12, Math.max(0, Math.floor(-Math.log10(pixel)) + 1));
+  return Math.min(12, Math.max(0, Math.floor(1e-6 - Math.log10(pixel)) + 1));
 }
 
 function judged(

@@ -111,7 +111,7 @@ export function unitChoices(id: AxisId): readonly { readonly value: string; read
 
 function rowsOf(points: readonly PointRead[]): TracingReport['rows'] {
   if (points.length < 2 || points.some(({ problem }) => problem !== null)) return null;
-  return points.map(({ texts }) => texts);
+  return points.map(({ texts: [flow, pressure] }) => [short(flow), short(pressure)] as const);
 }
 
 function marksOf(id: AxisId, { axes }: Tracing, read: TracingRead): readonly [MarkSaid, MarkSaid] {
@@ -193,7 +193,7 @@ function sayScales(map: AxisMap, { axes }: Tracing): readonly string[] {
       : `${plain(inUnit(step, axes[id], id), 2)} ${symbolOf(axes[id], id)}`;
   const line = (id: AxisId, other: AxisId, step: number) => {
     const { text } = rounded(map.crossing[id], step, axes[other], other);
-    return `the ${axisNames[id]} lies at ${signed(text)} ${symbolOf(axes[other], other)}`;
+    return `the ${axisNames[id]} lies at ${signed(short(text))} ${symbolOf(axes[other], other)}`;
   };
   const lies = `${line('flow', 'pressure', map.onePixel(axes.flow.marks[0].at ?? at).dp_Pa)}, ${line('pressure', 'flow', map.onePixel(axes.pressure.marks[0].at ?? at).flow_m3PerS)}`;
   const skew_rad = Math.abs(map.between_rad - Math.PI / 2);
@@ -277,6 +277,11 @@ function symbolOf({ unit }: Axis, id: AxisId): string {
 function inUnit(value: number, { unit }: Axis, id: AxisId): number {
   const { factor, divisor } = unitOf(axisDimension[id], unit);
   return (value * divisor) / factor;
+}
+
+/** Nobody types zeros that say nothing. */
+function short(text: string): string {
+  return String(Number(text));
 }
 
 function signed(text: string): string {

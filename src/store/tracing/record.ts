@@ -12,9 +12,10 @@ import type { Picture } from './tracingStore.ts';
 /** A picture as found in the browser's store, whoever wrote it. @returns `null` where it is none */
 export function readPicture(found: unknown): Picture | null {
   if (!isRecord(found) || !(found.blob instanceof Blob)) return null;
-  const { blob, name, width, height } = found;
+  const { blob, name, owner, width, height } = found;
   if (!isSize(width) || !isSize(height)) return null;
-  return { blob, name: typeof name === 'string' ? name : '', width, height };
+  const text = (value: unknown) => (typeof value === 'string' ? value : '');
+  return { blob, name: text(name), owner: text(owner), width, height };
 }
 
 /** What was laid upon a picture, as found in the browser's store. @returns `null` where it does not read any more */

@@ -15,6 +15,8 @@ import { movedTo, withAxis, withMark, withoutTarget } from './tracingEdits.ts';
 export interface Picture {
   readonly blob: Blob;
   readonly name: string;
+  /** The fan or loss that it was laid out for, by its name then. */
+  readonly owner: string;
   readonly width: number;
   readonly height: number;
 }

@@ -12,10 +12,12 @@ interface Props {
   readonly label: string;
   readonly zoom: number;
   readonly isWrong?: boolean;
+  /** Whether the pointer takes it: where another mark or point is to be put, it must not be in the way. */
+  readonly isLive: boolean;
 }
 
 /** A mark or a point: to be dragged, nudged by arrow key, taken away by Delete. */
-export function Handle({ target, at, label, zoom, isWrong = false }: Props) {
+export function Handle({ target, at, label, zoom, isWrong = false, isLive }: Props) {
   const { select, move, nudge, endEdit, remove } = useTracingActions();
   const isSelected = useTracing(({ selected }) => isSame(selected, target));
   const drag = useRef<{ readonly from: Place; readonly clientX: number; readonly clientY: number } | null>(
@@ -55,6 +57,7 @@ export function Handle({ target, at, label, zoom, isWrong = false }: Props) {
       data-kind={target.kind === 'mark' ? target.axis : 'point'}
       data-selected={isSelected}
       data-wrong={isWrong}
+      data-live={isLive}
       aria-label={label}
       aria-pressed={isSelected}
       onFocus={() => select(target)}

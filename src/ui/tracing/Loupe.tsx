@@ -64,7 +64,9 @@ export function Loupe({ image, pointed }: Props) {
           ))}
         </fieldset>
         {selected !== null && held !== null && (
-          <Button onClick={() => remove(selected)}>Take {name.toLowerCase()} away</Button>
+          <Button className={styles.away ?? ''} onClick={() => remove(selected)}>
+            Take away <span className="unseen">{name.toLowerCase()}</span>
+          </Button>
         )}
       </div>
     </section>

@@ -15,7 +15,15 @@ import { Cross } from './Cross.tsx';
 import { Handle } from './Handle.tsx';
 import { Overlay } from './Overlay.tsx';
 import styles from './Stage.module.css';
-import { fitZoom, nextZoom, percentOf, placeUnder, scrollTo, sheetStyle } from './stageGeometry.ts';
+import {
+  fitZoom,
+  nextZoom,
+  percentOf,
+  placeUnder,
+  scrollTo,
+  sheetStyle,
+  windowStyle,
+} from './stageGeometry.ts';
 import { useTracing, useTracingActions, useTracingReport } from './TracingContext.ts';
 import { useSize } from './useSize.ts';
 
@@ -33,6 +41,7 @@ interface Props {
 export function Stage({ picture, address, image, onPut, onPoint }: Props) {
   const report = useTracingReport();
   const { put, undo } = useTracingActions();
+  const here = useTracing(({ step }) => step);
   const canUndo = useTracing(({ past }) => past.length > 0);
   const window = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLElement>(null);
@@ -74,7 +83,7 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
           <Glyph name="undo" /> Take back
         </Button>
       </fieldset>
-      <div className={styles.window} ref={window}>
+      <div className={styles.window} style={windowStyle(picture)} ref={window}>
         <section
           ref={sheet}
           aria-label="Picture, with marks and points upon it"
@@ -82,7 +91,8 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
           style={sheetStyle(picture, zoom)}
           onClick={press}
           onKeyDown={keys}
-          onPointerMove={(event) => onPoint(under(event))}
+          // What is being dragged is looked at, not the pointer.
+          onPointerMove={(event) => onPoint(event.buttons === 0 ? under(event) : null)}
           onPointerLeave={() => onPoint(null)}
         >
           <img
@@ -100,7 +110,16 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
               const { at, label } = report.marks[axis][index];
               const target = { kind: 'mark', axis, index } as const;
               return (
-                at && <Handle key={`${axis}-${index}`} target={target} at={at} label={label} zoom={zoom} />
+                at && (
+                  <Handle
+                    key={`${axis}-${index}`}
+                    target={target}
+                    at={at}
+                    label={label}
+                    zoom={zoom}
+                    isLive={here === axis || here === 'take'}
+                  />
+                )
               );
             }),
           )}
@@ -112,6 +131,7 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
               label={problem === null ? label : `${label}. ${problem}`}
               zoom={zoom}
               isWrong={problem !== null}
+              isLive={here === 'points' || here === 'take'}
             />
           ))}
         </section>

@@ -9,6 +9,8 @@ import { useTracing, useTracingActions, useTracingReport } from './TracingContex
 
 interface Props {
   readonly list: string;
+  /** Name of the fan or loss that the points are for. */
+  readonly owner: string;
   readonly keeping: PictureKeeping;
   /** Why the last file was not taken. */
   readonly refusal: string | null;
@@ -16,41 +18,52 @@ interface Props {
 }
 
 /** The way from a picture to a curve in five steps, with what to do in the one that is open. */
-export function Steps({ list, keeping, refusal, onFile }: Props) {
+export function Steps({ list, owner, keeping, refusal, onFile }: Props) {
   const { steps } = useTracingReport();
   const here = useTracing(({ step }) => step);
-  const hasPicture = useTracing(({ picture }) => picture !== null);
+  const picture = useTracing((state) => state.picture);
+  const hasPicture = picture !== null;
+  const laidFor = picture?.owner ?? owner;
   const { goTo } = useTracingActions();
   const at = steps.findIndex(({ id }) => id === here);
   const [now, next] = [steps[at], steps[at + 1]];
   return (
-    <section className={styles.steps} aria-label="Steps">
-      <ol className={styles.list}>
-        {steps.map(({ id, title, isDone }, index) => (
-          <li key={id}>
-            <button
-              type="button"
-              className={styles.step}
-              aria-current={id === here ? 'step' : undefined}
-              disabled={!hasPicture && id !== 'picture'}
-              onClick={() => goTo(id)}
-            >
-              <span className={styles.number}>{isDone ? <Glyph name="holds" /> : index + 1}</span>
-              {title}
-              {isDone && <span className="unseen">, done</span>}
-            </button>
-          </li>
-        ))}
-      </ol>
-      <p className={styles.sentence} role="status">
-        {now?.sentence}
-      </p>
-      {here === 'picture' && <PictureStep keeping={keeping} refusal={refusal} onFile={onFile} />}
-      {(here === 'flow' || here === 'pressure') && <AxisStep key={here} axis={here} />}
-      {here === 'take' && <TakeStep list={list} />}
-      {next !== undefined && hasPicture && (
-        <Button onClick={() => goTo(next.id)}>Go on: {next.title.toLowerCase()}</Button>
-      )}
-    </section>
+    <>
+      <section className={styles.steps} aria-label="Steps">
+        <ol className={styles.list}>
+          {steps.map(({ id, title, isDone }, index) => (
+            <li key={id}>
+              <button
+                type="button"
+                className={styles.step}
+                aria-current={id === here ? 'step' : undefined}
+                disabled={!hasPicture && id !== 'picture'}
+                onClick={() => goTo(id)}
+              >
+                <span className={styles.number}>{isDone ? <Glyph name="holds" /> : index + 1}</span>
+                {title}
+                {isDone && <span className="unseen">, done</span>}
+              </button>
+            </li>
+          ))}
+        </ol>
+        <p className={styles.sentence} role="status">
+          {now?.sentence}
+        </p>
+        {laidFor !== owner && (
+          <p className={styles.note}>
+            This picture was laid out for “{laidFor}”; what it lies at is now called “{owner}”.
+          </p>
+        )}
+      </section>
+      <section className={styles.body} aria-label={now?.title}>
+        {here === 'picture' && <PictureStep keeping={keeping} refusal={refusal} onFile={onFile} />}
+        {(here === 'flow' || here === 'pressure') && <AxisStep key={here} axis={here} />}
+        {here === 'take' && <TakeStep list={list} />}
+        {next !== undefined && hasPicture && (
+          <Button onClick={() => goTo(next.id)}>Go on: {next.title.toLowerCase()}</Button>
+        )}
+      </section>
+    </>
   );
 }

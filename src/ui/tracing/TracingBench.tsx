@@ -1,11 +1,14 @@
 import { type DragEvent, type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
+import { getAt } from '../../model/path.ts';
 import type { Place } from '../../model/tracing/tracing.ts';
 import { buildTracingReport } from '../../report/tracing/tracingReport.ts';
 import type { PictureKeeping } from '../../store/tracing/desk.ts';
 import type { Target } from '../../store/tracing/target.ts';
 import type { TracingStore } from '../../store/tracing/tracingStore.ts';
+import { useDesign } from '../bench/DesignContext.ts';
 import { valueId } from './handles.ts';
+import { InHand } from './InHand.tsx';
 import { Loupe } from './Loupe.tsx';
 import { PointTable } from './PointTable.tsx';
 import { Stage } from './Stage.tsx';
@@ -29,7 +32,8 @@ export function TracingBench({ store, list, keeping }: Props) {
     [tracing, picture, list, system],
   );
   const around = useMemo(() => ({ store, report }), [store, report]);
-  const { take, refusal } = usePictureFile(store);
+  const owner = useDesign(({ design }) => String(getAt(design, list.replace(/\.\w+$/, '.name')) ?? ''));
+  const { take, refusal } = usePictureFile(store, owner);
   const address = useObjectUrl(picture?.blob ?? null);
   const image = useRef<HTMLImageElement>(null);
   const [pointed, setPointed] = useState<Place | null>(null);
@@ -49,6 +53,8 @@ export function TracingBench({ store, list, keeping }: Props) {
     setOver(true);
   };
   const keys = (event: KeyboardEvent) => {
+    // Whoever moves by key looks at that, wherever the pointer rests.
+    if (event.key.startsWith('Arrow')) setPointed(null);
     const isText = (event.target as Element).matches('input[type="text"]');
     if (isText || event.shiftKey || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z')
       return;
@@ -77,8 +83,9 @@ export function TracingBench({ store, list, keeping }: Props) {
             <Stage picture={picture} address={address} image={image} onPut={valueNext} onPoint={setPointed} />
           </div>
         )}
+        <InHand />
         <div className={styles.beside}>
-          <Steps list={list} keeping={keeping} refusal={refusal} onFile={take} />
+          <Steps list={list} owner={owner} keeping={keeping} refusal={refusal} onFile={take} />
           {picture !== null && address !== null && (
             <>
               <Loupe key={address} image={image} pointed={pointed} />

@@ -16,7 +16,7 @@ const fewestPixels = 60;
 const taken = 'A PNG, JPEG, WebP, GIF, AVIF or BMP picture of up to 8 MB can be taken.';
 
 export type PictureFile =
-  | { readonly ok: true; readonly picture: Picture }
+  | { readonly ok: true; readonly picture: Omit<Picture, 'owner'> }
   | { readonly ok: false; readonly reason: string };
 
 /** A file as a picture with its size, or one sentence on why it cannot be taken and what can. */

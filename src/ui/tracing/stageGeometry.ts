@@ -28,6 +28,11 @@ export function nextZoom(zoom: number, way: 1 | -1, picture: Size, window: Size)
   return Math.min(most, Math.max(fit, next));
 }
 
+/** As high as the picture is at its width, where there is room. */
+export function windowStyle({ width, height }: Size): CSSProperties {
+  return { aspectRatio: `${width} / ${height}` };
+}
+
 export function sheetStyle(picture: Size, zoom: number): CSSProperties {
   return { inlineSize: picture.width * zoom, blockSize: picture.height * zoom };
 }

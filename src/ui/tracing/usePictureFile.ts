@@ -2,17 +2,17 @@ import { useCallback, useEffect, useState } from 'react';
 import type { TracingStore } from '../../store/tracing/tracingStore.ts';
 import { readPictureFile } from './readPictureFile.ts';
 
-/** Takes pictures from files and from the clipboard for as long as it is shown. */
-export function usePictureFile(store: TracingStore) {
+/** Takes pictures from files and from the clipboard for as long as it is shown. @param owner what they are laid out for */
+export function usePictureFile(store: TracingStore, owner: string) {
   const [refusal, setRefusal] = useState<string | null>(null);
   const take = useCallback(
     async (file: File) => {
       const read = await readPictureFile(file);
       setRefusal(read.ok ? null : read.reason);
-      if (read.ok) store.getState().setPicture(read.picture);
+      if (read.ok) store.getState().setPicture({ ...read.picture, owner });
       else store.getState().goTo('picture');
     },
-    [store],
+    [store, owner],
   );
   useEffect(() => {
     const paste = (event: ClipboardEvent) => {

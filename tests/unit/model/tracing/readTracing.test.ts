@@ -17,10 +17,10 @@ describe('points of a curve', () => {
   test('have the values of their places, to the digit that a pixel is worth', () => {
     const { points } = read(inventedTracing(good, { turned_rad: 0.02 }));
     expect(points.map(({ texts }) => texts)).toEqual([
-      ['0', '36'],
-      ['20', '30'],
-      ['40', '18'],
-      ['55', '0'],
+      ['0.00', '36.00'],
+      ['20.00', '30.00'],
+      ['40.00', '18.00'],
+      ['55.00', '0.00'],
     ]);
     expect(points[1]?.flow_m3PerS).toBeCloseTo(20 / 3600, 12);
     expect(points.map(({ problem }) => problem)).toEqual([null, null, null, null]);
