@@ -13,7 +13,7 @@ export function PointTable() {
   if (points.length === 0) return null;
   const inHand = selected === null ? '' : nameOf(selected);
   return (
-    <section className={styles.points} aria-label="Points">
+    <section className={styles.points} aria-label="Points and their values">
       <table className={styles.table}>
         <thead>
           <tr>

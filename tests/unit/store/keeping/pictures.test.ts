@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { fakeBrowser } from '../../../helpers/fakeBrowser.ts';
 
 async function withPicture() {
@@ -56,7 +56,7 @@ test('after two tabs have parted, both have the picture', async () => {
 
 test('pictures that cannot be had or kept are no reason to do without the variant', async () => {
   const { keeper, store, pictures, id } = await withPicture();
-  pictures.put = () => Promise.reject(new Error('disk full'));
+  vi.spyOn(pictures, 'put').mockRejectedValue(new Error('disk full'));
   await keeper.makeVariant('B');
   expect(store.getState().identity?.id).not.toBe(id);
   expect(store.getState().keeping).toBe('kept');
