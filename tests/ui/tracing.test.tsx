@@ -1,6 +1,7 @@
 import { fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
+import type { PictureKeeping } from '../../src/store/tracing/desk.ts';
 import { createTracingStore, type Picture } from '../../src/store/tracing/tracingStore.ts';
 import { CurveEditor } from '../../src/ui/fields/CurveEditor.tsx';
 import { readPictureFile } from '../../src/ui/tracing/readPictureFile.ts';
@@ -35,10 +36,14 @@ const good = [
   [55, 0],
 ] as const;
 
-function lay(points: readonly (readonly [number, number])[] = good, list = 'fan.curve') {
+function lay(
+  points: readonly (readonly [number, number])[] = good,
+  list = 'fan.curve',
+  keeping: PictureKeeping = 'kept',
+) {
   const user = userEvent.setup();
   const store = createTracingStore('metric', { picture, tracing: inventedTracing(points) });
-  const { store: design } = renderWithDesign(<TracingBench store={store} list={list} keeping="kept" />);
+  const { store: design } = renderWithDesign(<TracingBench store={store} list={list} keeping={keeping} />);
   return { user, store, design };
 }
 const point = (number: number) => screen.getByRole('button', { name: new RegExp(`^Point ${number}: `) });
@@ -180,6 +185,13 @@ test('points of a loss rise with the flow and bring no source', async () => {
   await user.click(screen.getByRole('button', { name: 'Go on: take it over' }));
   expect(screen.queryByRole('textbox', { name: 'Curve from' })).toBeNull();
   expect(screen.getByText(/^3 points become the measured points of this loss/)).toBeInTheDocument();
+});
+
+test('a browser without room for the picture is told at every step, and a picture of another fan too', () => {
+  lay(good, 'fan.curve', 'full');
+  const steps = screen.getByRole('region', { name: 'Steps' });
+  expect(steps).toHaveTextContent('The browser has no room for this picture; the curve is kept.');
+  expect(steps).toHaveTextContent('This picture was laid out for “Invented 60 mm axial”');
 });
 
 describe('a file that comes as a picture', () => {

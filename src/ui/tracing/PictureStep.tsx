@@ -1,6 +1,7 @@
 import { useRef } from 'react';
 import type { PictureKeeping } from '../../store/tracing/desk.ts';
 import { Button } from '../kit/Button.tsx';
+import { keepingWords } from './keepingWords.ts';
 import { takenTypes } from './readPictureFile.ts';
 import styles from './Steps.module.css';
 import { useTracing } from './TracingContext.ts';
@@ -10,13 +11,6 @@ interface Props {
   readonly refusal: string | null;
   readonly onFile: (file: File) => void;
 }
-
-const kept: Readonly<Record<PictureKeeping, string>> = {
-  nothing: 'The picture will be kept in this browser beside the design; it goes into no file and no link.',
-  kept: 'The picture is kept in this browser beside the design; it goes into no file and no link.',
-  full: 'The browser has no room for this picture; the curve is kept. The picture stays until the page is left.',
-  refused: 'This browser keeps no pictures; the curve is kept. The picture stays until the page is left.',
-};
 
 /** Where the picture comes from, and where it stays. */
 export function PictureStep({ keeping, refusal, onFile }: Props) {
@@ -46,7 +40,7 @@ export function PictureStep({ keeping, refusal, onFile }: Props) {
         {hasPicture ? 'Take another picture…' : 'Choose a picture…'}
       </Button>
       <p className={styles.note} role="status">
-        {kept[keeping]}
+        {keepingWords[keeping]}
       </p>
       {hasPicture && (
         <p className={styles.note}>

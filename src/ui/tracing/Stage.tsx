@@ -27,12 +27,14 @@ import {
 import { useTracing, useTracingActions, useTracingReport } from './TracingContext.ts';
 import { useSize } from './useSize.ts';
 
+export type PutBy = 'mouse' | 'touch' | 'key';
+
 interface Props {
   readonly picture: Picture;
   readonly address: string;
   readonly image: RefObject<HTMLImageElement | null>;
   /** Something was put where nothing was, by pointer or key. */
-  readonly onPut: (target: Target, isTouch: boolean) => void;
+  readonly onPut: (target: Target, by: PutBy) => void;
   /** Where the pointer is; `null` where it is beside the picture. */
   readonly onPoint: (place: Place | null) => void;
 }
@@ -57,7 +59,7 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
     if ((event.target as Element).closest('button') !== null) return;
     const target = put(under(event));
     const isTouch = (event.nativeEvent as PointerEvent).pointerType === 'touch';
-    if (target !== null) onPut(target, isTouch);
+    if (target !== null) onPut(target, isTouch ? 'touch' : 'mouse');
   };
   const keys = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -104,7 +106,7 @@ export function Stage({ picture, address, image, onPut, onPoint }: Props) {
             data-close={zoom > 2}
           />
           <Overlay picture={picture} />
-          <Cross zoom={zoom} onPut={(target) => onPut(target, false)} />
+          <Cross zoom={zoom} onPut={(target) => onPut(target, 'key')} />
           {axisIds.flatMap((axis) =>
             ([0, 1] as const).map((index) => {
               const { at, label } = report.marks[axis][index];

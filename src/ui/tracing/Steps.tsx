@@ -2,6 +2,7 @@ import type { PictureKeeping } from '../../store/tracing/desk.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
 import { AxisStep } from './AxisStep.tsx';
+import { keepingWords } from './keepingWords.ts';
 import { PictureStep } from './PictureStep.tsx';
 import styles from './Steps.module.css';
 import { TakeStep } from './TakeStep.tsx';
@@ -41,7 +42,7 @@ export function Steps({ list, owner, keeping, refusal, onFile }: Props) {
                 onClick={() => goTo(id)}
               >
                 <span className={styles.number}>{isDone ? <Glyph name="holds" /> : index + 1}</span>
-                {title}
+                <span>{title}</span>
                 {isDone && <span className="unseen">, done</span>}
               </button>
             </li>
@@ -50,6 +51,9 @@ export function Steps({ list, owner, keeping, refusal, onFile }: Props) {
         <p className={styles.sentence} role="status">
           {now?.sentence}
         </p>
+        {(keeping === 'full' || keeping === 'refused') && here !== 'picture' && (
+          <p className={styles.wrong}>{keepingWords[keeping]}</p>
+        )}
         {laidFor !== owner && (
           <p className={styles.note}>
             This picture was laid out for “{laidFor}”; what it lies at is now called “{owner}”.

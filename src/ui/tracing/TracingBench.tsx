@@ -7,11 +7,11 @@ import type { PictureKeeping } from '../../store/tracing/desk.ts';
 import type { Target } from '../../store/tracing/target.ts';
 import type { TracingStore } from '../../store/tracing/tracingStore.ts';
 import { useDesign } from '../bench/DesignContext.ts';
-import { valueId } from './handles.ts';
+import { handleId, valueId } from './handles.ts';
 import { InHand } from './InHand.tsx';
 import { Loupe } from './Loupe.tsx';
 import { PointTable } from './PointTable.tsx';
-import { Stage } from './Stage.tsx';
+import { type PutBy, Stage } from './Stage.tsx';
 import { Steps } from './Steps.tsx';
 import styles from './TracingBench.module.css';
 import { TracingContext } from './TracingContext.ts';
@@ -61,10 +61,17 @@ export function TracingBench({ store, list, keeping }: Props) {
     event.preventDefault();
     store.getState().undo();
   };
-  /** Who has put a mark types its value next; by touch the keyboard would cover the picture. */
-  const valueNext = (target: Target, isTouch: boolean) => {
-    if (target.kind !== 'mark' || isTouch || report.marks[target.axis][target.index].text !== '') return;
-    document.getElementById(valueId(target.axis, target.index))?.focus({ preventScroll: true });
+  /**
+   * Who has put a mark types its value next, but by touch, where the keyboard would cover the picture. Who has put a
+   * point with the mouse may nudge it; who has put one at the cross goes on with the cross.
+   */
+  const goOn = (target: Target, by: PutBy) => {
+    const lacksValue = target.kind === 'mark' && report.marks[target.axis][target.index].text === '';
+    if (lacksValue && by !== 'touch')
+      document.getElementById(valueId(target.axis, target.index))?.focus({ preventScroll: true });
+    // It is drawn a moment later.
+    else if (by !== 'key')
+      requestAnimationFrame(() => document.getElementById(handleId(target))?.focus({ preventScroll: true }));
   };
   return (
     <TracingContext value={around}>
@@ -80,7 +87,7 @@ export function TracingBench({ store, list, keeping }: Props) {
       >
         {picture !== null && address !== null && (
           <div className={styles.picture}>
-            <Stage picture={picture} address={address} image={image} onPut={valueNext} onPoint={setPointed} />
+            <Stage picture={picture} address={address} image={image} onPut={goOn} onPoint={setPointed} />
           </div>
         )}
         <InHand />
