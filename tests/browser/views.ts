@@ -119,7 +119,8 @@ export async function* views(page: Page): AsyncGenerator<View> {
 /** A curve on its way from a picture, by key alone; the browser has no room for it any more. */
 async function* traced(page: Page): AsyncGenerator<View> {
   await chooseInList(page, 'Fan');
-  await page.getByRole('button', { name: 'From a picture… Fan curve' }).click();
+  // On the smallest window the notice that nothing is kept lies over it.
+  await page.getByRole('button', { name: 'From a picture… Fan curve' }).press('Enter');
   await page.getByRole('dialog').waitFor();
   yield { name: 'a picture to choose', within: 'dialog' };
   const buffer = await paintSheet(page, {
