@@ -1,4 +1,4 @@
-import { fireEvent, screen, within } from '@testing-library/react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import type { PictureKeeping } from '../../src/store/tracing/desk.ts';
@@ -160,6 +160,17 @@ describe('points out of order', () => {
   });
 });
 
+test('the picture comes closer by button and by key, and no farther than the whole of it', async () => {
+  const { user } = lay();
+  await user.click(screen.getByRole('button', { name: 'Closer' }));
+  expect(screen.getByText('53 %')).toBeInTheDocument();
+  point(1).focus();
+  await user.keyboard('+');
+  expect(screen.getByText('80 %')).toBeInTheDocument();
+  await user.keyboard('---');
+  expect(screen.getByText('36 %')).toBeInTheDocument();
+});
+
 test('right points are taken over with the sheet that they are from, and can be undone', async () => {
   const { user, design } = lay();
   const { curve } = design.getState().design.fan;
@@ -169,8 +180,10 @@ test('right points are taken over with the sheet that they are from, and can be 
   expect(screen.getByText(/^Taken over: 4 points/)).toBeInTheDocument();
   expect(design.getState().design.fan.curveSource).toBe('sheet 7, 12 V');
   expect(design.getState().design.fan.curve.map(({ dp_Pa }) => dp_Pa)).toEqual([36, 30, 18, 0]);
-  design.getState().undo();
+  act(() => void design.getState().undo());
   expect(design.getState().design.fan.curve).toEqual(curve);
+  await user.click(screen.getByRole('button', { name: 'Take point 4 away' }));
+  expect(screen.queryByText(/^Taken over/)).toBeNull();
 });
 
 test('points of a loss rise with the flow and bring no source', async () => {

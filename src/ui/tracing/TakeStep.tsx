@@ -13,12 +13,13 @@ export function TakeStep({ list }: { readonly list: string }) {
   const { rows } = useTracingReport();
   const { flow, pressure } = useTracing(({ tracing }) => tracing.axes);
   const { apply } = useActions();
-  const [told, setTold] = useState('');
+  const [told, setTold] = useState({ rows, sentence: '' });
   const take = () => {
     if (rows === null) return;
     const units = { flow: flow.unit, pressure: pressure.unit };
     const refusal = apply((entered) => takeTracing(entered, list, rows, units), 'Curve from a picture');
-    setTold(refusal ?? `Taken over: ${rows.length} points. Undo on the page brings back what was there.`);
+    const taken = `Taken over: ${rows.length} points. Undo on the page brings back what was there.`;
+    setTold({ rows, sentence: refusal ?? taken });
   };
   return (
     <>
@@ -27,7 +28,7 @@ export function TakeStep({ list }: { readonly list: string }) {
         Take the points over
       </Button>
       <p className={styles.taken} role="status">
-        {told}
+        {told.rows === rows && told.sentence}
       </p>
     </>
   );
