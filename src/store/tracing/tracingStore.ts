@@ -7,7 +7,7 @@ import {
   readMark,
   type Tracing,
 } from '../../model/tracing/tracing.ts';
-import type { StepId } from '../../report/tracing/tracingReport.ts';
+import type { StepId } from '../../report/tracing/tracingSteps.ts';
 import { nameOf, placeOf, type Target } from './target.ts';
 import { movedTo, withAxis, withMark, withoutTarget } from './tracingEdits.ts';
 
