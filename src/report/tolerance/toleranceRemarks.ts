@@ -26,7 +26,7 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
     'Within one box all bonds are alike, and so are all sinks; only resistors differ from one another. Skewed spreads have the value of the design in the middle; so have factors of methods, with the scatter of their cards.',
     ...(design.fitted.readings > 0
       ? [
-          'Factors that were fitted to readings lie about the fitted value, with the uncertainty of the fit in place of the card’s scatter.',
+          'Factors that were fitted to readings lie about the fitted value, each by itself, with the uncertainty of the fit in place of the card’s scatter.',
         ]
       : []),
     ...(design.bond.designShare < 1
