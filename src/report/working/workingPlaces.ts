@@ -12,8 +12,8 @@ export function placesText(places: readonly Place[]): string {
     ),
   );
   const where = listed([...new Set(said.filter((text) => text !== ''))]);
-  const count = places.filter(({ stopped }) => stopped).length;
-  const fan = count === 0 ? '' : count === places.length ? 'without fan' : 'with and without fan';
+  // What is alike with and without fan needs no word about it.
+  const fan = places.every(({ stopped }) => stopped) ? 'without fan' : '';
   return [where, fan].filter((text) => text !== '').join(', ');
 }
 

@@ -28,6 +28,11 @@ function headOf({ title, value, steps }: WorkedFigure): string {
   return `${head}\n${'='.repeat(head.length)}\n${wrap(note, width, '')}`;
 }
 
+/** Under the number of a step, long lines hanging. */
+function indented(text: string): string {
+  return `    ${wrap(text, width - 4, '        ')}`;
+}
+
 /** @param places numbers within this text of the steps of the report */
 function stepText(step: WorkingStep, places: ReadonlyMap<number, number>): string {
   const where = step.where === '' ? '' : ` (${step.where})`;
@@ -35,8 +40,8 @@ function stepText(step: WorkingStep, places: ReadonlyMap<number, number>): strin
   const range =
     step.inside === null
       ? ''
-      : `\n    range: ${step.range}; here: ${step.here}${step.inside ? '' : ' – OUTSIDE'}`;
-  const values = step.symbols.map((symbol) => `\n    ${valueText(symbol, places)}`).join('');
+      : `\n${indented(`range: ${step.range}; here: ${step.here}${step.inside ? '' : ' – outside'}`)}`;
+  const values = step.symbols.map((symbol) => `\n${indented(valueText(symbol, places))}`).join('');
   const { result } = step;
   const own = result.value === result.si ? '' : `, that is ${result.value}`;
   return `${places.get(step.number)}. ${step.title}${where} [${footnote}]\n    ${step.equation.replaceAll('; ', '\n    ')}${values}\n    → ${result.symbol} = ${result.si}${own}${range}`;

@@ -1,8 +1,8 @@
 import type { Card } from '../../card.ts';
 import type { Balance } from './balance.ts';
 
-/** Where a value comes from: typed in, found together with all others, or the step with this number. */
-export type Origin = 'input' | 'settled' | number;
+/** Where a value comes from: typed in, fixed by the method, found together with all others, or the step with this number. */
+export type Origin = 'input' | 'constant' | 'settled' | number;
 
 export interface Quantity {
   readonly value: number;
@@ -73,6 +73,11 @@ export function createBook(): Book {
 
 export function settled(value: number): Quantity {
   return { value, from: 'settled' };
+}
+
+/** A value that belongs to the method and not to the design: a datum, a black body, an end of the transition. */
+export function always(value: number): Quantity {
+  return { value, from: 'constant' };
 }
 
 /** @param value of the answer, where it stands there already; what the card says where not */

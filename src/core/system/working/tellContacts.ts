@@ -17,7 +17,7 @@ import {
   rectangle,
   sourceRatio,
 } from './balances/contactBalances.ts';
-import type { Place, Quantity } from './book.ts';
+import { always, type Place, type Quantity } from './book.ts';
 import type { Telling } from './telling.ts';
 import type { SinkTold } from './tellSinks.ts';
 
@@ -62,7 +62,7 @@ export function tellChip(t: Telling, r: number, sinks: readonly (SinkTold | null
     second: contact(path.secondContact, (way, sink) =>
       input.secondFace.way === 'tabs'
         ? tellTabs({ t, place, part, way, sink })
-        : tellContact({ t, place, part, way, sink, ahead_KPerW: 0, area_m2 }),
+        : tellContact({ t, place, part, way, sink, ahead_KPerW: always(0), area_m2 }),
     ),
   };
 }

@@ -22,7 +22,7 @@ import {
   turns,
 } from './balances/fanBalances.ts';
 import { wattSum } from './balances/loadBalances.ts';
-import { type Quantity, settled } from './book.ts';
+import { always, type Quantity, settled } from './book.ts';
 import { readCurve } from './readCurve.ts';
 import { roomAir } from './tellAir.ts';
 import { numbered, type Telling } from './telling.ts';
@@ -47,7 +47,7 @@ export function tellFans(t: Telling, air: AirOutcome): FansTold {
   t.figure('fanWatts', null, power_W);
   const pressure_Pa = pressureAt(t, speeds, settled(air.flow_m3PerS), air.fanPressure_Pa);
   t.figure('fanPressure', null, pressure_Pa);
-  t.figure('shutOff', null, pressureAt(t, speeds, 0, air.shutOff_Pa));
+  t.figure('shutOff', null, pressureAt(t, speeds, always(0), air.shutOff_Pa));
   const law = fanLaw(t.work);
   const given = { factor: law.flowFactor, end_m3PerS: law.curve.freeFlow_m3PerS };
   t.figure('freeFlow', null, t.balance(freeDelivery, t.at('fan'), given, air.freeFlow_m3PerS));
@@ -88,9 +88,9 @@ function pressureAt(
   const factor = t.work.input.factors.fanFlow;
   const rho_kgPerM3 = roomAir(t).rho();
   if (others.length > 0 || first === undefined) {
-    const at = t.balance(flowAtRated, place, { flow_m3PerS, factor, speedRatio: 1 });
+    const at = t.balance(flowAtRated, place, { flow_m3PerS, factor, speedRatio: always(1) });
     const p0_Pa = readCurve(t, place, fanLaw(t.work).curve.curve, at);
-    return t.card(fanLaws, place, { p0_Pa, speedRatio: 1, rho_kgPerM3 }, value);
+    return t.card(fanLaws, place, { p0_Pa, speedRatio: always(1), rho_kgPerM3 }, value);
   }
   const speedRatio = speeds[0] as Quantity;
   const { kind, sideBySide, inARow } = first;
@@ -100,7 +100,7 @@ function pressureAt(
   const each_Pa = t.card(fanLaws, place, { p0_Pa, speedRatio, rho_kgPerM3 }, value / inARow);
   return sideBySide * inARow === 1
     ? each_Pa
-    : t.card(fanGroup, place, { each_Pa, inARow, behind_Pa: 0 }, value);
+    : t.card(fanGroup, place, { each_Pa, inARow, behind_Pa: always(0) }, value);
 }
 
 /** What every kind does by itself. */
@@ -171,7 +171,7 @@ function sumOf(quantities: readonly Quantity[]): Quantity {
 function tellSound(t: Telling, fans: readonly BoxFan[], speeds: readonly Quantity[], air: AirOutcome): void {
   const heard = fans.flatMap((fan, index) => (fan.speedRatio > 0 ? [{ fan, index }] : []));
   const count = fans.reduce((sum, { sideBySide, inARow }) => sum + sideBySide * inARow, 0);
-  let energy: Quantity | number = 0;
+  let energy: Quantity = always(0);
   heard.forEach(({ fan, index }, i) => {
     const place = t.at('fan', index);
     const { sound_dBA, soundAt_m } = fan.kind;

@@ -33,8 +33,9 @@ export function tellLimits(t: Telling, limits: readonly Limit[], judged: JudgedT
       const given = { limit_K: allowed, value_K: value };
       t.figure('margin', limit.key, t.balance(marginKelvin, place, given, limit.margin_K));
     }
+    const also = limit.key === 'derating' ? [powerAllowed(t, limit, value, place)] : [];
     const factor = limit.loadFactor === null ? null : factorOf(t, limit, judged, { value, place });
-    if (factor) t.figure('loadFactor', limit.key, factor);
+    if (factor) t.figure('loadFactor', limit.key, factor, also);
   }
 }
 
@@ -94,6 +95,12 @@ function allowedOf(t: Telling, limit: Limit, { load }: JudgedTold, place: Place)
   return t.balance(allowedBySlope, place, given, limit.limit);
 }
 
+/** Watts that the maker allows at the present temperature. */
+function powerAllowed(t: Telling, limit: Limit, T_K: Quantity, place: Place): Quantity {
+  const { rated_W, fullPowerUpTo_K, zeroPowerAt_K } = partAt(t, limit.where ?? 0);
+  return t.card(derating, place, { T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K });
+}
+
 function factorOf(
   t: Telling,
   limit: Limit,
@@ -109,7 +116,6 @@ function factorOf(
       return t.balance(loadFactorOfWatts, place, { rated_W: limit.limit, power_W: value }, known);
     case 'derating': {
       const { rated_W, zeroPowerAt_K, fullPowerUpTo_K } = partAt(t, limit.where ?? 0);
-      t.card(derating, place, { T_K: value, rated_W, fullPowerUpTo_K, zeroPowerAt_K });
       const slope = {
         zero_K: zeroPowerAt_K,
         entering_K,

@@ -20,7 +20,7 @@ import {
   openShare,
   quotient,
 } from './balances/pathBalances.ts';
-import type { Place, Quantity } from './book.ts';
+import { always, type Place, type Quantity } from './book.ts';
 import { numbered, type Telling } from './telling.ts';
 
 const grilles = { wire, punched, square } as const;
@@ -61,11 +61,11 @@ export function finGapOf(t: Telling): Quantity {
 /** The velocity heads that a link loses, with what they consist of. */
 export function linkLoss(t: Telling, link: PathLink, place: Place): Quantity | number {
   const { law } = link;
-  if (law.kind !== 'loss' && law.kind !== 'channels') return 0;
+  if (law.kind !== 'loss' && law.kind !== 'channels') return always(0);
   const { factors } = t.work.input;
   const factor = link.stage === 'slot' ? factors.slotLoss : factors.minorLoss;
   const parts = partsOf(t, link, place, law.loss / factor);
-  if (parts.length === 0) return 0;
+  if (parts.length === 0) return always(0);
   return t.balance(lossSum, place, { factor, ...numbered('loss', parts) }, law.loss);
 }
 
@@ -107,6 +107,7 @@ function passageParts(
     return [t.balance(crackHeads, place, { discharge: t.card(crack, place, { lengthOverGap }) })];
   }
   const thickness_m = input.sink.finThickness_m;
-  const sigma = kind === 'fins' ? t.balance(openShare, place, { gap_m: finGapOf(t), thickness_m }) : 0;
+  const sigma =
+    kind === 'fins' ? t.balance(openShare, place, { gap_m: finGapOf(t), thickness_m }) : always(0);
   return [t.card(finEntrance, place, { sigma }), t.card(exit, place, {})];
 }

@@ -29,7 +29,7 @@ import {
   transitionFriction,
   turnedRound,
 } from './balances/pathBalances.ts';
-import { type Place, type Quantity, settled } from './book.ts';
+import { always, type Place, type Quantity, settled } from './book.ts';
 import { readCurve } from './readCurve.ts';
 import { type AirTold, linkAir, roomAir } from './tellAir.ts';
 import { numbered, type Telling } from './telling.ts';
@@ -73,7 +73,7 @@ export function tellPath(t: Telling, air: AirOutcome, heat: HeatOutcome, fan_Pa:
       count.set(key, before + 1);
       t.figure('stage', before === 0 ? key : `${key}:${before + 1}`, drop_Pa);
       stages.push(drop_Pa);
-      if (typeof lift !== 'number') lifts.push(lift);
+      if (typeof lift.from === 'number') lifts.push(lift);
       return;
     }
     const between = t.card(airNetwork, place, { drop_Pa, draught_Pa: lift });
@@ -120,8 +120,8 @@ function tellFlow(t: Telling, air: AirOutcome, meeting: Quantity): void {
 }
 
 /** What warm air gains along a link; the room's and the plenum's count as none. */
-function tellLift({ t, link, place, air }: LinkTold, heat: HeatOutcome, lift_Pa: number): Quantity | number {
-  if (!carriesDraught(t.work, link.air)) return 0;
+function tellLift({ t, link, place, air }: LinkTold, heat: HeatOutcome, lift_Pa: number): Quantity {
+  if (!carriesDraught(t.work, link.air)) return always(0);
   const given = {
     around_kgPerM3: roomAir(t).rho(),
     inside_kgPerM3: air.rho(),
@@ -259,7 +259,7 @@ interface Turbulent {
 /** Beyond laminar flow; the laminar entrance still counts where it is the larger. */
 function tellTurbulent(t: Telling, place: Place, { reynolds, laminar, ...start }: Turbulent): Quantity {
   const isFull = reynolds.value >= turbulentFrom;
-  const turbulent = t.card(frictionTurbulent, place, { reynolds: isFull ? reynolds : turbulentFrom });
+  const turbulent = t.card(frictionTurbulent, place, { reynolds: isFull ? reynolds : always(turbulentFrom) });
   const friction = isFull
     ? turbulent
     : t.balance(transitionFriction, place, { turbulent, reynolds, ...start });

@@ -35,7 +35,7 @@ import {
   upwardsOffset,
 } from './balances/shellBalances.ts';
 import { capacityFlow } from './balances/sinkBalances.ts';
-import { type Place, type Quantity, settled } from './book.ts';
+import { always, type Place, type Quantity, settled } from './book.ts';
 import { meanCp, roomAir } from './tellAir.ts';
 import { numbered, type Telling } from './telling.ts';
 import { finGapOf } from './tellLosses.ts';
@@ -130,8 +130,8 @@ function tellUpwards({ t, place, faces, heat, sinkEmissivity }: Walls) {
   const opening = { open: freeShare(outlet), width_m: sink.width_m, height_m: sink.finHeight_m, apparent };
   const seen_m2 = t.balance(seenOpening, t.at('box'), opening, faces.seen_m2);
   const plate_K = settled(heat.plateAt_K);
-  const tangent_WPerM2K = t.card(radiation, place, { emissivity: 1, T_K: plate_K, room_K: plate_K });
-  const up_WPerM2K = t.card(radiation, place, { emissivity: 1, T_K: plate_K, room_K: room.T_K });
+  const tangent_WPerM2K = t.card(radiation, place, { emissivity: always(1), T_K: plate_K, room_K: plate_K });
+  const up_WPerM2K = t.card(radiation, place, { emissivity: always(1), T_K: plate_K, room_K: room.T_K });
   const upwards = { h_WPerM2K: tangent_WPerM2K, area_m2: seen_m2 };
   const offset = { seen_m2, tangent_WPerM2K, up_WPerM2K, plate_K, room_K: room.T_K };
   return {
@@ -189,9 +189,9 @@ function tellOutsideAir({ t, place, heat }: Walls): Quantity {
 }
 
 /** Through the collar, where there is one. */
-function tellCollar(walls: Walls, wall_m2KPerW: Quantity): Quantity | number {
+function tellCollar(walls: Walls, wall_m2KPerW: Quantity): Quantity {
   const { t, place, faces, heat, sheetEmissivity } = walls;
-  if (!(faces.collared_m2 > 0)) return 0;
+  if (!(faces.collared_m2 > 0)) return always(0);
   const k_WPerMK = t.work.input.box.sheet_WPerMK;
   const collar = { area_m2: faces.collared_m2, sheet_m: faces.collarSheet_m, k_WPerMK, wall_m2KPerW };
   if (!(faces.behind_m > least_m)) return t.balance(throughBoth, place, collar);

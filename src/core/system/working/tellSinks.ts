@@ -23,7 +23,7 @@ import {
   thermalEntrance,
   transitionNusselt,
 } from './balances/sinkBalances.ts';
-import { type Place, type Quantity, settled } from './book.ts';
+import { always, type Place, type Quantity, settled } from './book.ts';
 import { meanCp, sinkAir } from './tellAir.ts';
 import type { Telling } from './telling.ts';
 import { finGapOf } from './tellLosses.ts';
@@ -130,12 +130,16 @@ function tellNusselt(channel: Channel): Quantity {
     const turbulent = t.card(nusseltTurbulent, place, { reynolds, prandtl, lengthOverDiameter });
     return t.balance(largerNusselt, place, { laminar, turbulent });
   }
-  const end = t.card(nusseltTurbulent, place, { reynolds: turbulentFrom, prandtl, lengthOverDiameter });
-  const start = tellLaminar(channel, laminarUpTo);
+  const end = t.card(nusseltTurbulent, place, {
+    reynolds: always(turbulentFrom),
+    prandtl,
+    lengthOverDiameter,
+  });
+  const start = tellLaminar(channel, always(laminarUpTo));
   return t.balance(transitionNusselt, place, { laminar, start, end, reynolds });
 }
 
-function tellLaminar({ t, place, s, gap_m, hydraulic_m }: Channel, reynolds: Quantity | number): Quantity {
+function tellLaminar({ t, place, s, gap_m, hydraulic_m }: Channel, reynolds: Quantity): Quantity {
   const { finHeight_m: height_m, length_m } = t.work.input.sink;
   const prandtl = sinkAir(t, s).prandtl();
   const aspect = t.balance(sideRatio, place, { gap_m, height_m });

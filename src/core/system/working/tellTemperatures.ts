@@ -29,7 +29,7 @@ import {
   sharedByPlates,
   tangentSum,
 } from './balances/shellBalances.ts';
-import { type Place, type Quantity, settled } from './book.ts';
+import { always, type Place, type Quantity, settled } from './book.ts';
 import { nodeNames } from './nodeNames.ts';
 import { meanCp, roomAir } from './tellAir.ts';
 import { type ChipTold, type ContactTold, tellChip } from './tellContacts.ts';
@@ -93,7 +93,7 @@ function tellEntering(t: Telling, fan_W: Quantity | number, value: number): Quan
   const { flow, path, room, input, reversed } = t.work;
   const room_K = input.room.T_K;
   const massFlow = flow.massFlow[path.fanLink] as number;
-  let dT_K: Quantity | number = 0;
+  let dT_K: Quantity = always(0);
   if (path.fans && !reversed) {
     const given = {
       power_W: fan_W,
@@ -128,7 +128,7 @@ function tellNetwork(
     if (!nodes || !sink || !shell || !path) return;
     const place = t.at('sink', s);
     const known = (index: number) => network.G_WPerK[index] as number;
-    const share = nodes.before >= 0 && nodes.after >= 0 ? 0.5 : 1;
+    const share = always(nodes.before >= 0 && nodes.after >= 0 ? 0.5 : 1);
     const { past_WPerK, carried_WPerK, upwards_WPerK: out_WPerK } = shell;
     const wallward = t.balance(sharedByPlates, place, {
       share,
@@ -162,7 +162,7 @@ function tellNetwork(
     const wallOut = { plain_WPerK: shell.outwards_WPerK, more_WPerK: carried_WPerK };
     G.set(path.wallOut, t.balance(tangentSum, place, wallOut, known(path.wallOut)));
     const ofWall = {
-      share: 1,
+      share: always(1),
       out_WPerK: shell.outwards_WPerK,
       roomRise_K,
       offset_W: shell.outwardsOffset_W,
@@ -186,7 +186,7 @@ function riseOf({ t, G, power, names }: Bank, node: number, place: Place): Quant
   const conductances: (Quantity | number)[] = [];
   const rises: Quantity[] = [];
   const says: Record<string, string> = {};
-  let toAir: Quantity | number = 0;
+  let toAir: Quantity = always(0);
   let out = 0;
   for (let i = 0; i < network.a.length; i++) {
     const from = network.a[i] as number;
@@ -194,7 +194,10 @@ function riseOf({ t, G, power, names }: Bank, node: number, place: Place): Quant
     if (from !== node && to !== node) continue;
     const conductance = G.get(i) ?? (network.G_WPerK[i] as number);
     if (to < 0) {
-      toAir = out === 0 ? conductance : settled(out + (network.G_WPerK[i] as number));
+      toAir =
+        out === 0 && typeof conductance !== 'number'
+          ? conductance
+          : settled(out + (network.G_WPerK[i] as number));
       out += network.G_WPerK[i] as number;
       continue;
     }
@@ -205,7 +208,7 @@ function riseOf({ t, G, power, names }: Bank, node: number, place: Place): Quant
     says[`otherRise_K#${rises.length}`] = `rise of the ${names[other]}`;
   }
   const given = {
-    power_W: power.get(node) ?? 0,
+    power_W: power.get(node) ?? always(0),
     toAir_WPerK: toAir,
     ...numbered('G_WPerK', conductances),
     ...numbered('otherRise_K', rises),
@@ -235,7 +238,7 @@ function tellPlates(bank: Bank, sink: SinkOutcome): { plate_K: Quantity; outside
       : ((before ?? after) as Quantity);
   t.figure('plate', s, plate_K);
   const airRise_K = riseOf(bank, nodes.air, place);
-  const heat = { G_WPerK: told.carry_WPerK, fromRise_K: airRise_K, toRise_K: 0 };
+  const heat = { G_WPerK: told.carry_WPerK, fromRise_K: airRise_K, toRise_K: always(0) };
   const power_W = t.balance(wattsBetween, place, heat, heat_W);
   t.figure('heat', s, power_W);
   const { capacityFlow_WPerK } = told;
@@ -317,13 +320,13 @@ function tellLadder(
     return step;
   };
   const fromFan = t.balance(stepBetween, t.at('box'), {
-    upperRise_K: 0,
+    upperRise_K: always(0),
     lowerRise_K: settled(room_K - entering_K.value),
   });
   const steps = [note('fanHeat', fromFan)];
   const way = ways.film ?? ways.second;
   if (!way) {
-    steps.push(note('coating', t.balance(stepBetween, place, { upperRise_K: film, lowerRise_K: 0 })));
+    steps.push(note('coating', t.balance(stepBetween, place, { upperRise_K: film, lowerRise_K: always(0) })));
   } else {
     const { told, plate, start, power_W } = way;
     const sink = t.work.heat.sinks[way.contact.sink];
@@ -334,7 +337,7 @@ function tellLadder(
       factor: t.work.input.factors.spreading,
     };
     steps.push(
-      note('airRise', t.balance(stepBetween, beside, { upperRise_K: air, lowerRise_K: 0 })),
+      note('airRise', t.balance(stepBetween, beside, { upperRise_K: air, lowerRise_K: always(0) })),
       note('finToAir', t.balance(stepBetween, beside, { upperRise_K: plate, lowerRise_K: air })),
       note('spreading', t.balance(stepInPlate, place, { power_W, plate_KPerW, factor, spreading_KPerW })),
       note('bond', t.balance(stepByWatts, place, { power_W, R_KPerW: bond_KPerW })),
@@ -405,7 +408,11 @@ function tellExhaust(bank: Bank): Quantity {
     const plates = [nodes.before, nodes.after].filter((node) => node >= 0).map(rise);
     const plateRise_K = settled(plates.reduce((sum, each) => sum + each, 0) / plates.length);
     const wallRise_K = settled(rise(path.wall));
-    const air = { G_WPerK: sink.carry_WPerK, fromRise_K: riseOf(bank, nodes.air, place), toRise_K: 0 };
+    const air = {
+      G_WPerK: sink.carry_WPerK,
+      fromRise_K: riseOf(bank, nodes.air, place),
+      toRise_K: always(0),
+    };
     carried.push(
       t.balance(wattsBetween, place, air, heat.sinks[s]?.heat_W ?? 0),
       t.balance(gapCarried, place, {

@@ -19,7 +19,7 @@ import {
   pulseTop,
   stillHolds,
 } from './balances/timeBalances.ts';
-import { type Quantity, settled } from './book.ts';
+import { always, type Quantity, settled } from './book.ts';
 import { numbered, type Telling } from './telling.ts';
 
 /** Film at the end of a pulse. */
@@ -126,7 +126,7 @@ export function tellMarch(t: Telling, hottest: number): Quantity {
     t.at('resistor', hottest),
     {
       capacity_JPerK: capacity[film] as number,
-      step_s: march.step_s,
+      step_s: always(march.step_s),
       startRise_K: settled(start_K),
       inward_W: settled(inward),
       outward_WPerK: settled(outward),

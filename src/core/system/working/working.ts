@@ -6,12 +6,21 @@ import { settleSystem } from '../solveSystem.ts';
 import type { Reached, Timeline } from '../timeline.ts';
 import type { Work } from '../work.ts';
 import { spareLeft, wattsRated } from './balances/limitBalances.ts';
-import { type Book, createBook, type Figure, type Quantity, type Step, settled } from './book.ts';
+import {
+  always,
+  type Book,
+  createBook,
+  type Figure,
+  noteFigure,
+  type Quantity,
+  type Step,
+  settled,
+} from './book.ts';
 import { airPressure } from './tellAir.ts';
 import { tellFans } from './tellFans.ts';
 import { type Telling, telling } from './telling.ts';
 import { tellLimits } from './tellLimits.ts';
-import { tellLoad } from './tellLoad.ts';
+import { type LoadTold, tellLoad } from './tellLoad.ts';
 import { tellGrilles } from './tellLosses.ts';
 import { tellPath } from './tellPath.ts';
 import { tellTemperatures } from './tellTemperatures.ts';
@@ -60,54 +69,48 @@ export function workingOf(
   const stopped = settleSystem(input, fansStopped);
   const besides = study(running.outcome, stopped.outcome);
   if (running.outcome.ok) {
-    const t = tellRun(book, running.work, running.outcome);
+    const { t, load } = tellRun(book, running.work, running.outcome);
     if (besides.drift) tellDrift(t, besides.drift);
     const march = tellMarch(t, running.outcome.heat.hottest);
     if (besides.stop) tellReached(t, besides.stop.timeline, besides.stop.reached, march);
-    if (besides.rated.running) tellRated(t, 'running', besides.rated.running, running.outcome);
+    if (besides.rated.running) tellRated(t, 'running', besides.rated.running, load.total_W);
   }
   if (stopped.outcome.ok) {
-    const t = tellRun(book, stopped.work, stopped.outcome);
-    if (besides.rated.stopped) tellRated(t, 'stopped', besides.rated.stopped, stopped.outcome);
+    const { t, load } = tellRun(book, stopped.work, stopped.outcome);
+    if (besides.rated.stopped) tellRated(t, 'stopped', besides.rated.stopped, load.total_W);
   }
   return { steps: book.steps, figures: book.figures, running: running.outcome, stopped: stopped.outcome };
 }
 
-function tellRun(book: Book, work: Work, { air, heat, pulse, limits }: Solved): Telling {
+function tellRun(
+  book: Book,
+  work: Work,
+  { air, heat, pulse, limits }: Solved,
+): { t: Telling; load: LoadTold } {
   const t = telling(book, work);
   const pressure = airPressure(t);
   if (typeof pressure !== 'number') t.figure('airPressure', null, pressure);
   const load = tellLoad(t);
   const fans = work.path.fans ? tellFans(t, air) : null;
   tellGrilles(t);
-  tellPath(t, air, heat, fans?.pressure_Pa ?? 0);
-  const temperatures = tellTemperatures(t, heat, load.power_W, fans?.power_W ?? 0);
+  tellPath(t, air, heat, fans?.pressure_Pa ?? always(0));
+  const temperatures = tellTemperatures(t, heat, load.power_W, fans?.power_W ?? always(0));
   const pulse_K = pulse ? tellPulse(t, pulse, temperatures.entering_K) : null;
   tellLimits(t, limits, { load, temperatures, pulse_K });
-  return t;
+  return { t, load };
 }
 
 /** Watts on the label: the search in words, and what its last solve left of the first limit. */
-function tellRated(t: Telling, key: string, rated: RatedTold, { heat }: Solved): void {
+function tellRated(t: Telling, key: string, rated: RatedTold, power_W: Quantity): void {
   const place = t.at('box');
   const left = t.balance(spareLeft, place, {
     loadFactor: settled(rated.bound.loadFactor ?? 1),
     spare: rated.spare,
     swing: settled(rated.swing),
   });
-  const watts = { factor: settled(rated.factor), power_W: settled(heat.total_W) };
-  const total: Quantity = t.balance(wattsRated, place, watts, rated.total_W);
-  t.book.figures.push({
-    kind: 'rated',
-    of: key,
-    stopped: false,
-    value: total.value,
-    steps: numbersOf(left, total),
-  });
-}
-
-function numbersOf(...quantities: readonly Quantity[]): number[] {
-  return quantities.flatMap(({ from }) => (typeof from === 'number' ? [from] : []));
+  const factor = settled(rated.factor);
+  const total = t.balance(wattsRated, place, { factor, power_W }, rated.total_W);
+  noteFigure(t.book, 'rated', key, false, total, [left]);
 }
 
 /** Cards of all steps, each once, in the order in which they come. */

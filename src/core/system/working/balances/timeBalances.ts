@@ -30,7 +30,7 @@ export const overReference = defineBalance({
 export const driftOfString = defineBalance<string>({
   id: 'driftOfString',
   title: 'Change of the whole string',
-  equation: 'δ = Σ R_i·(1 + δ_i)/Σ R_i·(1 + ε_i) − 1',
+  equation: 'δ = (Σ R_i·(1 + δ_i))/(Σ R_i·(1 + ε_i)) − 1',
   result: { name: 'relative change', variable: 'change', symbol: 'δ' },
   symbols: { 'R_Ohm#': 'R_#', 'hot#': 'δ_#', 'cold#': 'ε_#' },
   words: {
@@ -133,7 +133,7 @@ export const momentReached = defineBalance({
 export const stillHolds = defineBalance({
   id: 'stillHolds',
   title: 'Every limit holds for good',
-  equation: 'm = min(m_1)',
+  equation: 'm = m_1',
   result: { name: 'least margin at the end', variable: 'margin_K', symbol: 'm' },
   symbols: { least_K: 'm_1' },
   words: { least_K: 'least margin at the end of the run' },
