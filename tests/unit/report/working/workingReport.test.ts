@@ -3,19 +3,21 @@ import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { buildReport } from '../../../../src/report/buildReport.ts';
 import {
   boxFigures,
+  passageFigure,
+  ratedFigure,
+  rungFigure,
+  sinkFigure,
+  stageFigure,
+  stoppedFigure,
+} from '../../../../src/report/working/figureIds.ts';
+import {
   filmFigure,
   keyFigure,
   limitFigure,
   loadFactorFigure,
   marginFigure,
-  passageFigure,
-  ratedFigure,
-  rungFigure,
   shareFigure,
-  sinkFigure,
-  stageFigure,
-  stoppedFigure,
-} from '../../../../src/report/working/figureIds.ts';
+} from '../../../../src/report/working/headlineIds.ts';
 import type { WorkingReport, WorkingStep, WorkingSymbol } from '../../../../src/report/working/types.ts';
 import { workingReport } from '../../../../src/report/working/workingReport.ts';
 import { figuresText, workingText } from '../../../../src/report/working/workingText.ts';
