@@ -46,12 +46,12 @@ function Values({ step: { number, symbols } }: { readonly step: WorkingStep }) {
         <tbody>
           {symbols.map((each) => (
             <tr key={each.symbol}>
-              <th scope="row">
-                <InlineMath text={each.symbol} />
-              </th>
               <td>
-                {each.says} <From symbol={each} />
+                <InlineMath text={each.symbol} />
               </td>
+              <th scope="row">
+                {each.says} <From symbol={each} />
+              </th>
               <td>
                 {each.value} {each.si !== each.value && <small>{each.si}</small>}
               </td>
