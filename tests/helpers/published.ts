@@ -63,9 +63,7 @@ export function published(from: Omit<KeptCheck, 'check'>) {
     const tells = `${quantity}: ${computed} is to agree with the printed ${printed} to ${low} … ${high}`;
     // A hair is added to the printed digits, because 0.05 and the like are not exact in binary.
     const hair =
-      other === undefined
-        ? halfUnitOfLastDigit(printed) * 1e-9 + Math.abs(printedValue(printed)) * 1e-15
-        : 0;
+      other === undefined ? halfUnitOfLastDigit(printed) * 1e-9 + Math.abs(printedValue(printed)) * 1e-15 : 0;
     expect(Number.isFinite(computed), `${quantity}: ${computed} is not a number`).toBe(true);
     keep(from, checkOf(quantity, computed, printed, allowed, other?.because));
     expect(off, tells).toBeGreaterThanOrEqual(allowed[0] - hair);

@@ -13,7 +13,10 @@ const idOf = (text: string) => /\bid: '([^']+)'/.exec(text)?.[1] ?? '';
 
 /** The folder of the core that has the method of this id. */
 const folderOf = (id: string) =>
-  made.find(({ text }) => idOf(text) === id)?.path.split('/').at(-2) ?? 'core';
+  made
+    .find(({ text }) => idOf(text) === id)
+    ?.path.split('/')
+    .at(-2) ?? 'core';
 
 /** Notes on one variable at one value. */
 const judge = (card: Card, variable: string, value: number) =>

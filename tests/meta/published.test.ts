@@ -67,7 +67,12 @@ describe('agreement with a printed number', () => {
 });
 
 describe('a check', () => {
-  const { says } = published({ source: 'lienhard', where: 'ex. 2.8', kind: 'worked example', methods: ['m'] });
+  const { says } = published({
+    source: 'lienhard',
+    where: 'ex. 2.8',
+    kind: 'worked example',
+    methods: ['m'],
+  });
 
   test('is kept with its test, also one that fails', ({ task }) => {
     says('temperature [°C]', 72.3141592, '72.3');

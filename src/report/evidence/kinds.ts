@@ -20,7 +20,7 @@ interface KindWords {
 export const kindWords: Readonly<Record<CheckKind, KindWords>> = {
   measured: {
     title: 'Measured',
-    counted: 'measured by somebody',
+    counted: 'measured on a bench',
     means: 'somebody’s reading on a bench',
   },
   handbook: {

@@ -4,6 +4,8 @@ interface SubjectWords {
   readonly title: string;
   /** What its checks can and cannot show, where that is not plain. */
   readonly remark?: string;
+  /** Its numbers are kept by the program, not computed by a method. */
+  readonly kept?: true;
 }
 
 /** Subjects of the checks, in the order of an answer's way; what the program holds ready comes last. */
@@ -28,10 +30,15 @@ const subjects: Readonly<Record<string, SubjectWords>> = {
   studies: { title: 'Gaps worth cutting' },
   shelf: {
     title: 'The shelf',
+    kept: true,
     remark:
       'A value of the shelf stands beside the table it was taken from, or beside another: the first shows that it was copied rightly, the second how far tables differ.',
   },
-  units: { title: 'Units', remark: 'Factors of units are definitions: these checks find slips of the pen.' },
+  units: {
+    title: 'Units',
+    kept: true,
+    remark: 'Factors of units are definitions: these checks find slips of the pen.',
+  },
 };
 
 /** Subjects that are there, in that order; one without words of its own comes last under the name of its folder. */
@@ -40,3 +47,6 @@ export function subjectsOf(present: ReadonlySet<string>): (SubjectWords & { read
   const others = [...present].filter((id) => !(id in subjects)).sort();
   return [...known, ...others].map((id) => ({ id, ...(subjects[id] ?? { title: capital(id) }) }));
 }
+
+/** Whether the numbers of a subject come out of a method, not off a list that the program keeps. */
+export const isOfMethods = (subject: string): boolean => subjects[subject]?.kept !== true;

@@ -1,5 +1,6 @@
 import type { CheckKind } from '../../core/card.ts';
 import type { CheckGroup, CheckRecord } from './checkRecord.ts';
+import { publishedValue } from './checkWords.ts';
 import { kindOrder } from './kinds.ts';
 
 /** A check with all that its group knows. */
@@ -19,7 +20,7 @@ export interface Totals {
 }
 
 /** Nil has no share to be off by. */
-const isRelative = ({ printed }: Check) => Number(printed.replace('−', '-')) !== 0;
+const isRelative = (check: Check) => publishedValue(check) !== 0;
 
 /** The last digit of an allowance or a deviation as written. */
 const hair = 1e-8;

@@ -1,30 +1,41 @@
-import { listed, percent } from '../words.ts';
+import { listed, small } from '../words.ts';
 import type { CheckGroup } from './checkRecord.ts';
 import { kindWords } from './kinds.ts';
+import { isOfMethods } from './subjects.ts';
 import { type Check, flatten, kindTotals, totalsOf } from './totals.ts';
 
 /** A count with a comma at thousands. */
-export const count = (value: number) => value.toLocaleString('en-GB');
+export const count = (value: number): string => value.toLocaleString('en-GB');
 
-/** How far one is off, to a whole per cent: nobody trusts the tenths of a worst case. */
-const wholePercent = ({ deviation }: Check) => `${Math.round(Math.abs(deviation) * 100)} %`;
-
-/** A share of checks to a whole per cent, never rounded up to all of them. */
+/** A part of all in whole per cent, rounded down: hardly all of them are not all of them. */
 export function shareOf(part: number, all: number): string {
-  if (part === all) return 'all of them';
-  return percent(Math.min(Math.floor((100 * part) / all), 99) / 100).replace('.0', '');
+  return part === all ? 'all' : `${Math.floor((100 * part) / all)}\u202f%`;
 }
 
-/** What the checks come to, in three sentences: on the page, and in the readme. */
+/** What the checks come to, in a few sentences: on the page, and in the readme. */
 export function trustSentences(groups: readonly CheckGroup[]): string[] {
   const checks = flatten(groups);
-  const all = totalsOf(checks);
-  const kinds = kindTotals(checks).filter((each) => each.count > 0);
-  const counts = kinds.map(({ kind, count: n }) => `${count(n)} ${kindWords[kind].counted}`);
+  const ofMethods = checks.filter(({ subject }) => isOfMethods(subject));
+  const kept = checks.length - ofMethods.length;
+  const { within1, within5, worst, sources } = totalsOf(ofMethods);
+  const all = ofMethods.length;
+  const counts = kindTotals(ofMethods).flatMap(({ kind, count: n }) =>
+    n > 0 || kind === 'measured' ? [`${n === 0 ? 'none' : count(n)} ${kindWords[kind].counted}`] : [],
+  );
   return [
-    `The tests hold ${count(all.count)} numbers of the program against published ones of ${count(all.sources)} sources: ${listed(counts)}.`,
-    `${shareOf(all.within1, all.count)} agree within 1 %, ${shareOf(all.within5, all.count)} within 5 %${
-      all.worst === null ? '' : `; the farthest is ${wholePercent(all.worst)} off, which is what its method owns up to`
-    }.`,
+    `The tests hold ${count(all)} numbers that the methods give against published ones of ${count(sources)} sources: ${listed(counts)}.`,
+    `${shareOf(within1, all)} agree within 1\u202f%, ${shareOf(within5, all)} within 5\u202f%, and each within what its method is allowed.${
+      worst === null ? '' : ` ${farthest(worst)}`
+    }`,
+    ...(kept > 0
+      ? [
+          `Another ${count(kept)} hold the materials and sizes of the shelf and the factors of units against tables.`,
+        ]
+      : []),
   ];
+}
+
+function farthest({ test, quantity, printed, computed, deviation }: Check): string {
+  const off = `${Math.round(Math.abs(deviation) * 100)}\u202f%`;
+  return `Farthest off, by ${off}, is the ${small(quantity)} of “${test}”: ${computed} for ${printed}.`;
 }

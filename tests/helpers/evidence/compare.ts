@@ -36,7 +36,8 @@ export function differences(kept: readonly CheckGroup[], made: readonly CheckGro
     const old = before.get(name);
     if (old === undefined) told.push(`new: ${name}`);
     else if (old.from !== from) told.push(`of another source, kind or method: ${name}`);
-    else if (!areAlike(old.check, check)) told.push(`${old.check.computed} became ${check.computed}: ${name}`);
+    else if (!areAlike(old.check, check))
+      told.push(`${old.check.computed} became ${check.computed}: ${name}`);
   }
   for (const name of before.keys()) if (!now.has(name)) told.push(`gone: ${name}`);
   return told;

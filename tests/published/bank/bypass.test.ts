@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { driven, fanA, fins, imposed, slot } from './referenceSink.ts';
 import { published } from '../../helpers/published.ts';
+import { driven, fanA, fins, imposed, slot } from './referenceSink.ts';
 
 const program = published({
   source: 'ownComputation',

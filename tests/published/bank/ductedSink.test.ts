@@ -3,9 +3,9 @@ import { prepareNusselt } from '../../../src/core/channel/channelNusselt.ts';
 import { bankGeometry } from '../../../src/core/system/geometry.ts';
 import type { SystemInput } from '../../../src/core/system/input.ts';
 import { createSinkHeat, updateSinkHeat } from '../../../src/core/system/sinkHeat.ts';
+import { published } from '../../helpers/published.ts';
 import { sampleInput } from '../../helpers/sampleInput.ts';
 import { air, fins, imposed } from './referenceSink.ts';
-import { published } from '../../helpers/published.ts';
 
 // The reference sink fully ducted (open share of the face 0.78), one plate, open tips, 298.15 K, aluminium 200 W/(m·K).
 const program = (where: string) =>

@@ -21,8 +21,7 @@ describe('Çengel ex. 3-5, transistor on a copper plate', () => {
 
   test('the way to the air is 4.0324 K/W', () =>
     cengel.says('thermal resistance [K/W]', total_KPerW, '4.0324'));
-  test('it takes 12.40 W from 70 to 20 °C', () =>
-    cengel.says('power [W]', 50 / total_KPerW, '12.40'));
+  test('it takes 12.40 W from 70 to 20 °C', () => cengel.says('power [W]', 50 / total_KPerW, '12.40'));
   test('0.369 K are lost in the contact', () =>
     cengel.says('temperature step [K]', (50 / total_KPerW) * contact_KPerW, '0.369'));
 });

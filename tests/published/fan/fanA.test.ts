@@ -51,7 +51,8 @@ describe('fan A at 10 V instead of 12 V (fan laws, worked by hand)', () => {
     { speed: 10 / 12, size: 1, density: 1 },
   );
 
-  test('moves 0.8333 of the air', () => laws.says('flow over flow', duty.flow_m3PerS / (20 / 3600), '0.8333'));
+  test('moves 0.8333 of the air', () =>
+    laws.says('flow over flow', duty.flow_m3PerS / (20 / 3600), '0.8333'));
   test('has 19.2044 Pa, by the duty and by the curve', () => {
     laws.says('pressure by the duty [Pa]', duty.dp_Pa, '19.2044');
     laws.says('pressure by the curve [Pa]', pressure_Pa(20 * (10 / 12), 10 / 12), '19.2044', {

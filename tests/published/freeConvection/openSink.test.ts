@@ -6,8 +6,8 @@ import { nusseltChannelElenbaas1942 } from '../../../src/core/freeConvection/nus
 import { buoyancy_PerM3K, rayleigh } from '../../../src/core/freeConvection/rayleigh.ts';
 import { fansStopped, type SystemInput } from '../../../src/core/system/input.ts';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
-import { sampleInput } from '../../helpers/sampleInput.ts';
 import { published } from '../../helpers/published.ts';
+import { sampleInput } from '../../helpers/sampleInput.ts';
 
 // Two vertical sinks that stand open: nothing in the way of the air below or above, metal that hardly radiates, and walls that
 // let nothing by beside the fins and no heat out. What draught and forced relations give then must be what was published for a vertical channel.

@@ -10,12 +10,8 @@ import { coreEntranceLoss, venaContracta } from '../../../src/core/losses/venaCo
 import type { SourceKey } from '../../../src/core/sources.ts';
 import { published } from '../../helpers/published.ts';
 
-const fluids = (
-  source: SourceKey,
-  where: string,
-  method: string,
-  kind: CheckKind = 'computed elsewhere',
-) => published({ source, where: `Python library ${where}`, kind, methods: [method] });
+const fluids = (source: SourceKey, where: string, method: string, kind: CheckKind = 'computed elsewhere') =>
+  published({ source, where: `Python library ${where}`, kind, methods: [method] });
 const quantity = 'loss coefficient';
 
 test.each([
@@ -36,7 +32,7 @@ test.each([
   [0.7, 0.1802],
   [0.5, 0.3434],
   [0.3, 0.4717],
-])('sudden narrowing, area ratio %f: %f elsewhere', (ratio, loss) => {
+])('sudden narrowing, area ratio %f: %f by Rennels', (ratio, loss) => {
   fluids('rennels2012', 'fluids 1.0.22, contraction_sharp', 'suddenContraction').says(
     quantity,
     suddenContraction(ratio),

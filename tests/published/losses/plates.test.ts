@@ -28,8 +28,7 @@ describe('Plates and grilles on the approach velocity', () => {
     blevins('the formula in a separate program').says(quantity, squareGrillLoss(free), grill.toFixed(3));
   });
 
-  test('free share 0.5: thin plate 4.3695', () =>
-    idelchik.says(quantity, punchedPlateLoss(0.5), '4.3695'));
+  test('free share 0.5: thin plate 4.3695', () => idelchik.says(quantity, punchedPlateLoss(0.5), '4.3695'));
 
   test('free share 0.45: square edges 5.2963', () =>
     blevins('documentation of the Python library fluids 1.0.22, square_edge_grill').says(

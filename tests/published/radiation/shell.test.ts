@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { fansStopped, type SystemInput } from '../../../src/core/system/input.ts';
 import type { SinkOutcome, Solved } from '../../../src/core/system/outcome.ts';
+import { published } from '../../helpers/published.ts';
 import { sampleInput } from '../../helpers/sampleInput.ts';
 import { solved } from '../../helpers/solved.ts';
-import { published } from '../../helpers/published.ts';
 
 // A box that lies flat, its fans stopped: no draught, so that heat leaves by conduction through still air, by radiation and,
 // outside, by free convection alone.

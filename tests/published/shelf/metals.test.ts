@@ -38,7 +38,10 @@ describe('Aluminum Association, typical properties, as in public data sheets', (
   test('6063 as T5 has 209 and soft 218 W/(m·K), within the scatter told', () => {
     const [low, high] = shelfValue('alloy', 'Aluminium EN AW-6063', 'k_WPerMK').scatter ?? [0, 0];
     expect(low).toBeLessThan(200);
-    association.says(`soft: ${conductivity}`, high, '218', { off: 0, because: 'upper end of the scatter told' });
+    association.says(`soft: ${conductivity}`, high, '218', {
+      off: 0,
+      because: 'upper end of the scatter told',
+    });
   });
 });
 
@@ -57,8 +60,7 @@ describe('public data sheets of extruded profiles', () => {
     profiles.says(`upper end: ${conductivity}`, to, String(high), exactly);
   });
 
-  test('EN AW-6060: 2700 kg/m³, 890 J/(kg·K)', () =>
-    saysHeat(profiles, 'Aluminium EN AW-6060', 2700, 890));
+  test('EN AW-6060: 2700 kg/m³, 890 J/(kg·K)', () => saysHeat(profiles, 'Aluminium EN AW-6060', 2700, 890));
 });
 
 describe('makeitfrom.com', () => {
@@ -84,7 +86,12 @@ describe('Copper Development Association, C27000, as in public data sheets', () 
     const k_WPerMK = (67 * 1.730735).toFixed(3);
     const rounded = { off: 0.5, because: 'the shelf rounds to whole units' };
     copper.says(conductivity, shelfValue('alloy', 'Brass CuZn37', 'k_WPerMK').value, k_WPerMK, rounded);
-    copper.says(`tab: ${conductivity}`, shelfValue('tab', 'Brass CuZn37', 'tab_WPerMK').value, k_WPerMK, rounded);
+    copper.says(
+      `tab: ${conductivity}`,
+      shelfValue('tab', 'Brass CuZn37', 'tab_WPerMK').value,
+      k_WPerMK,
+      rounded,
+    );
     saysHeat(copper, 'Brass CuZn37', 8470, 0.09 * 4186.8);
   });
 });
@@ -141,7 +148,11 @@ describe('alasir.com, reference table of solder alloys', () => {
 describe('microwaves101.com, aluminium nitride', () => {
   test('170 W/(m·K), 3.26 g/cm³, 0.82 J/(g·K)', () => {
     const encyclopedia = table('microwaveEncyclopedia', 'aluminium nitride');
-    encyclopedia.says(conductivity, shelfValue('ceramic', 'Aluminium nitride', 'ceramic_WPerMK').value, '170');
+    encyclopedia.says(
+      conductivity,
+      shelfValue('ceramic', 'Aluminium nitride', 'ceramic_WPerMK').value,
+      '170',
+    );
     const { value } = shelfValue('ceramic', 'Aluminium nitride', 'ceramicHeat_JPerM3K');
     encyclopedia.says(heat, value, String(3260 * 820), {
       within: 0.01,

@@ -6,7 +6,12 @@ import { shelfValue } from '../../helpers/shelfValue.ts';
 type Held = ReturnType<typeof published>;
 
 /** The range that an entry gives for "elsewhere" holds an outside value in it. */
-function saysWithinScatter(held: Held, quantity: string, cited: ReturnType<typeof shelfValue>, outside: string) {
+function saysWithinScatter(
+  held: Held,
+  quantity: string,
+  cited: ReturnType<typeof shelfValue>,
+  outside: string,
+) {
   const [low, high] = cited.scatter ?? [cited.value, cited.value];
   held.says(quantity, cited.value, outside, {
     off: [cited.value - high * (1 + 1e-9), cited.value - low * (1 - 1e-9)],

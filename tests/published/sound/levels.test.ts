@@ -18,7 +18,11 @@ describe('a slower fan', () => {
     [12, 7, '-11.70', hand],
     [3000, 2000, '-8.805', hand],
   ])('from %d to %d changes by %s dB (%s)', (fast, slow, printed, where) => {
-    from(where, 'cpemmaFanLaws', 'soundAtSpeed').says('change [dB]', soundAtSpeed_dBA(0, slow / fast), printed);
+    from(where, 'cpemmaFanLaws', 'soundAtSpeed').says(
+      'change [dB]',
+      soundAtSpeed_dBA(0, slow / fast),
+      printed,
+    );
   });
 });
 
