@@ -71,7 +71,7 @@ describe.each(byId)('the card %s', (_, card) => {
       kind,
       methods: [card.id],
       subject: folderOf(card.id),
-      title: card.title,
+      title: `${card.title}: example of its card`,
     });
     source.says(unit === '1' ? name : `${name} [${unit}]`, card.evaluate(given), printed, other);
   });

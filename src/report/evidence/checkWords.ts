@@ -21,7 +21,9 @@ export function deviationSays(check: Pick<CheckRecord, 'deviation' | 'printed'>)
   const side = deviation > 0 ? 'high' : 'low';
   if (publishedValue(check) === 0) return `${formatNumber(Math.abs(deviation), 2)} ${side}`;
   const size = Math.abs(deviation) * 100;
-  return size < 0.001 ? `under 0.001${thin}% ${side}` : `${formatNumber(size, 2)}${thin}% ${side}`;
+  return size < 0.001
+    ? `under 0.001${thin}% ${side}`
+    : `${formatNumber(size, size < 100 ? 2 : 3)}${thin}% ${side}`;
 }
 
 /** `±0.05 %: its printed digits`, or the reason that the check gives. */

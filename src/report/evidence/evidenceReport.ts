@@ -8,7 +8,7 @@ import { checksTable, kindsTable, subjectsIn, subjectsTable } from './evidenceTa
 import { kindOrder, kindWords } from './kinds.ts';
 import { type Check, flatten, totalsOf } from './totals.ts';
 import { count, shareOf, trustSentences } from './trustParagraph.ts';
-import { uncheckedRemarks } from './unchecked.ts';
+import { uncheckedRemarks, uncheckedTable } from './unchecked.ts';
 
 /** Which checks a reader wants to see; `all` of either. */
 export interface EvidenceChoice {
@@ -54,7 +54,7 @@ export function evidenceReport(
   return {
     sentence,
     remarks: [...more, ...uncheckedRemarks(checks)],
-    tables: [kindsTable(checks), subjectsTable(checks)],
+    tables: [kindsTable(checks), subjectsTable(checks), uncheckedTable(checks)],
     kinds: [
       { id: 'all', label: 'Every kind' },
       ...kindOrder.map((id) => ({ id, label: kindWords[id].title })),

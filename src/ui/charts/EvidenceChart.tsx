@@ -1,101 +1,100 @@
-import {
-  CartesianGrid,
-  Legend,
-  ReferenceLine,
-  Scatter,
-  ScatterChart,
-  Tooltip,
-  type TooltipContentProps,
-  XAxis,
-  YAxis,
-  ZAxis,
-} from 'recharts';
-import type { CheckKind } from '../../core/card.ts';
+import { type PointerEvent, useRef, useState } from 'react';
 import type { EvidenceChart as Chart, EvidencePoint } from '../../report/evidence/evidenceChart.ts';
-import { axis, below, frame, grid, tooltip, upright } from './axes.ts';
-import { palette } from './palette.ts';
+import { useWidth } from '../drawing/useWidth.ts';
+import styles from './EvidenceChart.module.css';
+import {
+  type EvidenceGeometry,
+  evidenceGeometry,
+  legendPlaces,
+  legendTop,
+  markAt,
+  marksPath,
+  nearestPoint,
+  powerText,
+} from './evidenceGeometry.ts';
 import { tickText } from './rows.ts';
 
-/** Kinds are told apart by shape; what came from outside is filled, what did not is an outline. */
-const marks = {
-  measured: { shape: 'star', fill: palette.warm },
-  handbook: { shape: 'square', fill: palette.warm },
-  'worked example': { shape: 'diamond', fill: palette.warm },
-  'computed elsewhere': { shape: 'circle', fill: palette.air },
-  'worked again': { shape: 'cross', fill: palette.paper },
-  'from memory': { shape: 'triangle', fill: palette.paper },
-} as const satisfies Readonly<Record<CheckKind, unknown>>;
-
-const powerText = (power: number) =>
-  Math.abs(power) <= 2
-    ? tickText(10 ** power)
-    : `10${[...String(power)].map((c) => (c === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)])).join('')}`;
-
-const ends = (ticks: readonly number[]): [number, number] => [ticks[0] ?? 0, ticks.at(-1) ?? 1];
-
-/** Checks as points over the size of the published number, with the line of agreement. */
+/** Checks as points over the size of the published number, with the line of agreement; a kind has a mark of its own. */
 export default function EvidenceChart({ chart }: { readonly chart: Chart }) {
-  const { xTicks, yTicks } = chart;
-  const isMatch = chart.upright === 'powers';
-  const [low, high] = ends(xTicks);
+  const place = useRef<HTMLDivElement>(null);
+  const width = useWidth(place, 560);
+  const [read, setRead] = useState<EvidencePoint | null>(null);
+  const legend = legendPlaces(chart, width);
+  const geometry = evidenceGeometry(chart, width, (legend.at(-1)?.line ?? 0) + 1);
+  const follow = ({ currentTarget, clientX, clientY }: PointerEvent<SVGSVGElement>) => {
+    const box = currentTarget.getBoundingClientRect();
+    const scale = geometry.width / box.width;
+    setRead(
+      nearestPoint(chart, geometry, { x: (clientX - box.left) * scale, y: (clientY - box.top) * scale }),
+    );
+  };
   return (
-    <ScatterChart {...frame} margin={{ top: 30, right: 16, bottom: 20, left: 8 }} title={chart.spoken}>
-      <CartesianGrid {...grid} />
-      <XAxis
-        dataKey="x"
-        type="number"
-        domain={[low, high]}
-        ticks={[...xTicks]}
-        interval={0}
-        {...axis}
-        tickFormatter={powerText}
-        label={below('published')}
-      />
-      <YAxis
-        dataKey="y"
-        {...upright(yTicks, chart.yLabel)}
-        domain={ends(yTicks)}
-        {...(isMatch && { tickFormatter: powerText })}
-      />
-      <ZAxis range={[28, 28]} />
-      <Tooltip content={Reading} isAnimationActive={false} cursor={false} />
-      <Legend verticalAlign="bottom" wrapperStyle={{ fontSize: 12, bottom: 0 }} formatter={legendText} />
-      <ReferenceLine
-        segment={[
-          { x: low, y: isMatch ? low : 0 },
-          { x: high, y: isMatch ? high : 0 },
-        ]}
-        stroke={palette.ink}
-        strokeWidth={1}
-      />
-      {chart.series.map(({ kind, label, points }) => (
-        <Scatter
-          key={kind}
-          name={label}
-          data={[...points]}
-          shape={marks[kind].shape}
-          legendType={marks[kind].shape}
-          fill={marks[kind].fill}
-          fillOpacity={0.75}
-          stroke={palette.ink}
-          strokeWidth={0.6}
-          isAnimationActive={false}
-        />
-      ))}
-    </ScatterChart>
+    <div ref={place} className={styles.chart}>
+      <svg
+        viewBox={`0 0 ${geometry.width} ${geometry.height}`}
+        role="img"
+        aria-label={chart.spoken}
+        onPointerMove={follow}
+        onPointerDown={follow}
+        onPointerLeave={() => setRead(null)}
+      >
+        <Axes chart={chart} geometry={geometry} />
+        {chart.series.map(({ kind, points }) => (
+          <path key={kind} d={marksPath(kind, points, geometry)} className={styles.marks} data-kind={kind} />
+        ))}
+        {read && <circle cx={geometry.x(read.x)} cy={geometry.y(read.y)} r={8} className={styles.read} />}
+        {legend.map(({ kind, label, x, line }) => (
+          <g key={kind}>
+            <path
+              d={markAt(kind, x + 5, legendTop(geometry, line) - 4)}
+              className={styles.marks}
+              data-kind={kind}
+            />
+            <text x={x + 14} y={legendTop(geometry, line)} className={styles.name}>
+              {label}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <p className={styles.reading} aria-hidden="true" data-unpainted>
+        {read === null ? 'Point at a mark to read it.' : `${read.name}: ${read.says}`}
+      </p>
+    </div>
   );
 }
 
-const legendText = (label: string) => <span style={{ color: palette.ink }}>{label}</span>;
-
-function Reading({ active, payload }: TooltipContentProps) {
-  const point: EvidencePoint | undefined = payload[0]?.payload;
-  if (!active || point === undefined) return null;
+function Axes({ chart, geometry }: { readonly chart: Chart; readonly geometry: EvidenceGeometry }) {
+  const { left, right, top, bottom, x, y } = geometry;
+  const { xTicks, yTicks, upright, yLabel } = chart;
+  const isMatch = upright === 'powers';
   return (
-    <div style={{ ...tooltip.contentStyle, padding: 8, maxWidth: 260 }}>
-      {point.name}
-      <br />
-      {point.says}
-    </div>
+    <g className={styles.axes}>
+      {xTicks.map((tick) => (
+        <g key={tick}>
+          <path d={`M${x(tick)} ${top}V${bottom}`} />
+          <text x={x(tick)} y={bottom + 16} textAnchor="middle">
+            {powerText(tick)}
+          </text>
+        </g>
+      ))}
+      {yTicks.map((tick) => (
+        <g key={tick}>
+          <path d={`M${left} ${y(tick)}H${right}`} />
+          <text x={left - 6} y={y(tick)} dy="0.35em" textAnchor="end">
+            {isMatch ? powerText(tick) : tickText(tick)}
+          </text>
+        </g>
+      ))}
+      <text x={left} y={top - 10} textAnchor={isMatch ? 'start' : 'end'}>
+        {yLabel}
+      </text>
+      <text x={(left + right) / 2} y={bottom + 33} textAnchor="middle">
+        published
+      </text>
+      <path
+        className={styles.agreement}
+        d={isMatch ? `M${left} ${bottom}L${right} ${top}` : `M${left} ${y(0)}H${right}`}
+      />
+    </g>
   );
 }

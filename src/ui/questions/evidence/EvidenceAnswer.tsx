@@ -16,12 +16,14 @@ interface Props {
 
 /** Totals, what stands unchecked, and the checks of a choice as pictures and tables. */
 export function EvidenceAnswer({ report, choice, onChoose }: Props) {
-  const [kinds, subjects] = report.tables;
+  const [kinds, ...more] = report.tables;
   return (
     <>
       <Remarks remarks={report.remarks} />
       {kinds && <DataTable table={kinds} />}
-      {subjects && <OpenedTable summary={`Table: ${subjects.caption}`} table={subjects} />}
+      {more.map((table) => (
+        <OpenedTable key={table.id} summary={`Table: ${table.caption}`} table={table} />
+      ))}
       <h3>Check by check</h3>
       <EvidenceForm report={report} choice={choice} onChoose={onChoose} />
       <p role="status" className={styles.shown}>
@@ -29,7 +31,12 @@ export function EvidenceAnswer({ report, choice, onChoose }: Props) {
       </p>
       <div className={columns.columns}>
         {report.charts.map((chart) => (
-          <ChartFrame key={chart.id} caption={chart.caption} table={{ ...report.twin, id: chart.id }}>
+          <ChartFrame
+            key={chart.id}
+            caption={chart.caption}
+            table={{ ...report.twin, id: chart.id }}
+            ownHeight
+          >
             <EvidenceChart chart={chart} />
           </ChartFrame>
         ))}
