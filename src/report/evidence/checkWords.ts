@@ -26,14 +26,18 @@ export function deviationSays(check: Pick<CheckRecord, 'deviation' | 'printed'>)
     : `${formatNumber(size, size < 100 ? 2 : 3)}${thin}% ${side}`;
 }
 
-/** `±0.05 %: its printed digits`, or the reason that the check gives. */
-export function allowanceSays(check: CheckRecord): string {
+/** How far off a check may be: `±0.05 %`. */
+export function reachSays(check: CheckRecord): string {
   const [low, high] = check.allowed;
   const isRelative = publishedValue(check) !== 0;
   const size = (value: number) =>
     `${formatNumber(Math.abs(value) * (isRelative ? 100 : 1), 2)}${isRelative ? `${thin}%` : ''}`;
   const signed = (value: number) => `${value < 0 ? '−' : value > 0 ? '+' : ''}${size(value)}`;
   const isEven = Math.abs(low + high) <= 0.01 * (high - low);
-  const reach = isEven ? `±${size(high)}` : `${signed(low)} to ${signed(high)}`;
-  return `${low === 0 && high === 0 ? 'nothing' : reach}: ${check.because ?? 'its printed digits'}`;
+  if (low === 0 && high === 0) return 'nothing';
+  return isEven ? `±${size(high)}` : `${signed(low)} to ${signed(high)}`;
 }
+
+/** The same with its reason: `±0.05 %: its printed digits`. */
+export const allowanceSays = (check: CheckRecord): string =>
+  `${reachSays(check)}: ${check.because ?? 'its printed digits'}`;

@@ -1,9 +1,10 @@
 import type { CheckKind } from '../../core/card.ts';
-import type { StudyReport } from '../studyReport.ts';
+import { type StudyReport, saysTable } from '../studyReport.ts';
 import type { TextTable } from '../types.ts';
 import { capital } from '../words.ts';
 import type { CheckGroup } from './checkRecord.ts';
 import { deviationChart, type EvidenceChart, matchChart } from './evidenceChart.ts';
+import { printTables } from './evidencePrint.ts';
 import { checksTable, kindsTable, subjectsIn, subjectsTable } from './evidenceTables.ts';
 import { kindOrder, kindWords } from './kinds.ts';
 import { type Check, flatten, totalsOf } from './totals.ts';
@@ -87,6 +88,11 @@ function shownSays(checks: readonly Check[]): string {
 }
 
 /** For print: what it comes to, the totals, and a table a subject. */
-export function evidenceTables({ sections, tables }: EvidenceReport): TextTable[] {
-  return [...tables, ...sections.map(({ table }) => table)];
+export function printedEvidence(groups: readonly CheckGroup[]): TextTable[] {
+  const report = evidenceReport(groups);
+  return [
+    saysTable('evidenceSays', 'What the program is checked against', report),
+    ...report.tables,
+    ...printTables(flatten(groups)),
+  ];
 }

@@ -16,13 +16,20 @@ const number = (text: string, value: number, unit: string | undefined): Said => 
   unit: unit ?? '',
 });
 
+/** The number as printed. */
+export const publishedCell = (check: Check): Said => number(check.printed, publishedValue(check), check.unit);
+
+/** What the program gives, to the digits that are kept. */
+export const computedCell = ({ computed, unit }: Check): Said =>
+  number(formatNumber(computed, 6), computed, unit);
+
 function checkCells(check: Check): Cell[] {
-  const { quantity, test, unit, printed, computed, deviation, kind } = check;
+  const { quantity, test, deviation, kind } = check;
   return [
     quantity,
     test,
-    number(printed, publishedValue(check), unit),
-    number(formatNumber(computed, 6), computed, unit),
+    publishedCell(check),
+    computedCell(check),
     { text: deviationSays(check), value: 100 * deviation, unit: '%' },
     allowanceSays(check),
     kindWords[kind].title,

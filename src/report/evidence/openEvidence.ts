@@ -3,7 +3,7 @@ import {
   type EvidenceChoice,
   type EvidenceReport,
   evidenceReport,
-  evidenceTables,
+  printedEvidence,
 } from './evidenceReport.ts';
 import { loadChecks } from './loadChecks.ts';
 
@@ -18,6 +18,6 @@ export async function openEvidence(): Promise<Evidence> {
   const groups = await loadChecks();
   return {
     reportOf: (choice) => evidenceReport(groups, choice),
-    tables: evidenceTables(evidenceReport(groups)),
+    tables: printedEvidence(groups),
   };
 }

@@ -41,9 +41,6 @@ export function EvidenceAnswer({ report, choice, onChoose }: Props) {
           </ChartFrame>
         ))}
       </div>
-      {report.sections.length > 1 && (
-        <OpenedTable summary={`Table: ${report.twin.caption}`} table={report.twin} />
-      )}
       {report.sections.map(({ id, heading, remark, table }) => (
         <OpenedTable key={id} summary={heading} remark={remark} table={table} />
       ))}

@@ -13,7 +13,10 @@ interface State {
 export function useEvidence(isNear: boolean): State {
   const [evidence, setEvidence] = useState(keptEvidence);
   const [failed, setFailed] = useState(false);
-  const wanted = isNear && evidence === null && !failed;
+  // Once near is enough: what comes above may push the section away again while the list is on its way.
+  const [wasNear, setWasNear] = useState(isNear);
+  if (isNear && !wasNear) setWasNear(true);
+  const wanted = wasNear && evidence === null && !failed;
   useEffect(() => {
     if (!wanted) return;
     let gone = false;

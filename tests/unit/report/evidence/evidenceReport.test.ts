@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CheckGroup } from '../../../../src/report/evidence/checkRecord.ts';
-import { evidenceReport, evidenceTables } from '../../../../src/report/evidence/evidenceReport.ts';
+import { evidenceReport, printedEvidence } from '../../../../src/report/evidence/evidenceReport.ts';
 import { openEvidence } from '../../../../src/report/evidence/openEvidence.ts';
 import { tableData } from '../../../../src/report/tableData.ts';
 import { sampleCheck, sampleGroup } from '../../../helpers/sampleChecks.ts';
@@ -73,7 +73,9 @@ describe('what the evidence says', () => {
   });
 
   test('prints totals and every subject', () => {
-    expect(evidenceTables(report).map(({ id }) => id)).toEqual([
+    const tables = printedEvidence(groups);
+    expect(tables.map(({ id }) => id)).toEqual([
+      'evidenceSays',
       'evidenceKinds',
       'evidenceSubjects',
       'evidenceUnchecked',
@@ -81,6 +83,19 @@ describe('what the evidence says', () => {
       'evidenceRadiation',
       'evidenceShelf',
       'evidenceZeta',
+      'evidenceSources',
+    ]);
+    expect(tables.find(({ id }) => id === 'evidenceRadiation')?.rows[0]?.map(plain)).toEqual([
+      'Coefficient: a plate: at 60 °C',
+      '10.0 W/(m²·K)',
+      '10.04 W/(m²·K)',
+      '0.4 % high',
+      '±0.5 %',
+      '[1]',
+    ]);
+    expect(tables.at(-1)?.rows[0]).toEqual([
+      '[1]',
+      expect.stringMatching(/^Worked example\. Lienhard.*2\.8$/),
     ]);
   });
 });
