@@ -42,7 +42,7 @@ export function anotherFan(
 /** A complete, ordinary fan box to begin with: four chips between five sinks, a 60 mm fan, an ABS box. */
 export const defaultDesign: Design = {
   format: 'throughfin-design',
-  version: 4,
+  version: 5,
   title: 'New fan box',
   variant: '',
   revision: 'A',
@@ -125,6 +125,7 @@ export const defaultDesign: Design = {
     standingLoss: 8,
     sound_dBA: 32,
     soundAt_m: 1,
+    curveSource: '',
     curve: [
       { flow_m3PerS: 0, dp_Pa: 45 },
       { flow_m3PerS: 0.002, dp_Pa: 39 },
@@ -193,6 +194,19 @@ export const defaultDesign: Design = {
     stockWidth_m: 0.4,
   },
   spreads: [],
+  readings: { temperatures: [], pressures: [], flows: [], voltages: [], sounds: [] },
+  fitted: {
+    readings: 0,
+    bondFactor: 1,
+    bondWithin: 0,
+    slotFactor: 1,
+    slotWithin: 0,
+    fanFactor: 1,
+    fanWithin: 0,
+    emissivityFactor: 1,
+    emissivityWithin: 0,
+    leakWithin_m: 0,
+  },
 };
 
 const rowDefaults: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { cuttingSchema } from './cuttingSchema.ts';
 import { fanSchema, otherFanSchema, point } from './fanSchema.ts';
+import { fittedSchema, readingsSchema } from './readingSchema.ts';
 import { choice, count, flag, number, rows, text } from './schemaWords.ts';
 import { spreadSchema } from './spreadSchema.ts';
 
@@ -86,10 +87,10 @@ const grille = (what: string) =>
     loss: number([0, 1000], 'Own loss coefficient', 'On the velocity in the whole opening.', [0.1, 20]),
   });
 
-/** The whole input of one fan box, version 4. SI inside; every key carries its unit. */
+/** The whole input of one fan box, version 5. SI inside; every key carries its unit. */
 export const designSchema = z.strictObject({
   format: z.literal('throughfin-design'),
-  version: z.literal(4),
+  version: z.literal(5),
   title: text(80, 'Title', 'Name of this box.'),
   variant: text(40, 'Variant', 'Which of several versions of this box; empty for the only one.'),
   revision: text(20, 'Revision', 'Your revision mark.'),
@@ -389,6 +390,8 @@ export const designSchema = z.strictObject({
   }),
   cutting: cuttingSchema,
   spreads: rows(spreadSchema, 0, 100),
+  readings: readingsSchema,
+  fitted: fittedSchema,
 });
 
 export type Design = z.infer<typeof designSchema>;

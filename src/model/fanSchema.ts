@@ -24,6 +24,11 @@ const fanKind = {
   ),
   sound_dBA: number([0, 120], 'Sound level', 'At rated voltage, from the data sheet.', [10, 70]),
   soundAt_m: number([0.05, 20], 'Sound given at', 'Distance that the sound level is given for.', [0.5, 3]),
+  curveSource: text(
+    200,
+    'Curve from',
+    'Which data sheet, its page and the volts it was measured at; printed on the sheet.',
+  ),
   curve: say(rows(point, 2, 200), {
     title: 'Fan curve',
     description: 'Static pressure over flow at rated voltage and 1.2 kg/m³, from shut-off to free delivery.',
@@ -31,7 +36,7 @@ const fanKind = {
 };
 
 export const fanSchema = z.strictObject({
-  name: text(80, 'Fan', 'Which fan, and where its curve comes from.'),
+  name: text(80, 'Fan', 'Which fan.'),
   sideBySide: count([1, 8], 'Fans side by side', 'Equal ones.'),
   inARow: count([1, 4], 'Fans in a row', 'Equal fans behind one another in each lane.'),
   size_m: number([0.01, 1], 'Frame', 'Edge of the square frame.', [0.025, 0.14]),

@@ -9,7 +9,8 @@ type Option =
   | Design['moreFans'][number]['place']
   | Design['extras'][number]['place']
   | Design['cutting']['joint']
-  | Design['spreads'][number]['kind'];
+  | Design['spreads'][number]['kind']
+  | Design['readings']['temperatures'][number]['where'];
 
 const labels: Readonly<Record<Option, string>> = {
   wattsEach: 'watts for each resistor',
@@ -43,6 +44,11 @@ const labels: Readonly<Record<Option, string>> = {
   uniform: 'even',
   triangular: 'triangular',
   tolerance: 'even within the tolerance',
+  onFilm: 'film',
+  onTerminal: 'terminal',
+  onSink: 'sink',
+  onSheet: 'sheet, outside',
+  inExhaust: 'exhaust air',
 };
 
 /** Plain words for a value that a choice stores. */

@@ -9,6 +9,11 @@ const rowNames: Readonly<Record<string, string>> = {
   extras: 'extra loss',
   moreFans: 'fan',
   spreads: 'spread',
+  temperatures: 'temperature reading',
+  pressures: 'pressure reading',
+  flows: 'flow reading',
+  voltages: 'voltage reading',
+  sounds: 'sound reading',
 };
 
 /** The first fan is `fan`, so the first of the others is the second. */

@@ -7,7 +7,18 @@ import { dimensionOfName } from '../units/suffix.ts';
 export type { Dimension, UnitSystem };
 
 /** Inputs without a suffix are shares, shown in percent, but for these, which nobody says in percent. */
-const plainNumbers = ['loss', 'emissivity', 'sheetEmissivity', 'standingLoss', 'spareFactor', 'size'];
+const plainNumbers = [
+  'loss',
+  'emissivity',
+  'sheetEmissivity',
+  'standingLoss',
+  'spareFactor',
+  'size',
+  'bondFactor',
+  'slotFactor',
+  'fanFactor',
+  'emissivityFactor',
+];
 
 /** What the last key of a path measures. */
 export function dimensionOfKey(key: string): Dimension {

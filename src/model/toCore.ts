@@ -1,6 +1,7 @@
 import type { LoadKind } from '../core/resistor/splitLoad.ts';
 import {
   type ExtraLossInput,
+  type Factors,
   type FilterInput,
   type GrilleInput,
   type RoomInput,
@@ -53,7 +54,18 @@ export function toCore(design: Design): SystemInput {
       settled: limits.settled,
       spareFactor: limits.spareFactor,
     },
-    factors: unitFactors,
+    factors: factorsOf(design.fitted),
+  };
+}
+
+/** What was fitted to readings takes the place of handbook values; where nothing was, these stand. */
+function factorsOf({ bondFactor, slotFactor, fanFactor, emissivityFactor }: Design['fitted']): Factors {
+  return {
+    ...unitFactors,
+    bondConductivity: bondFactor,
+    slotLoss: slotFactor,
+    fanFlow: fanFactor,
+    emissivity: emissivityFactor,
   };
 }
 

@@ -41,6 +41,11 @@ const lists = [
   'extras',
   'extras[].points',
   'spreads',
+  'readings.temperatures',
+  'readings.pressures',
+  'readings.flows',
+  'readings.voltages',
+  'readings.sounds',
 ];
 
 function allowedRows(path: Path): string {

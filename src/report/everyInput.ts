@@ -19,6 +19,15 @@ export const formParts = [
   ['outlet', 'Outlet'],
   ['limits', 'Limits'],
   ['cutting', 'Panels to cut'],
+  ['fitted', 'Fit to readings'],
+] as const;
+
+const readingLists = [
+  ['temperatures', 'Temperature readings'],
+  ['pressures', 'Pressure readings'],
+  ['flows', 'Flow readings'],
+  ['voltages', 'Readings of fan volts'],
+  ['sounds', 'Sound readings'],
 ] as const;
 
 /** As many columns of values as a page holds. */
@@ -87,6 +96,7 @@ export function everyInput(design: Design, system: UnitSystem): InputSheet[] {
       'Spreads of your own; sizes as a share or in the SI unit of the input',
       design.spreads.length,
     ),
+    ...readingLists.flatMap(([key, title]) => below(`readings.${key}`, title, design.readings[key].length)),
   ];
 }
 

@@ -133,12 +133,13 @@ function fanRows({ fan, moreFans, load }: Design, { volts, length, system }: Sho
       `${other.name} ${other.place}`,
       volts(other.supply_V),
       curveEnds(other, system),
+      fromSource(other),
       soundOf(other, system),
     ]);
   return [
     row('fan', said([fan.name, ...several])),
     row('supply', said(supply)),
-    row('curve', curveEnds(fan, system)),
+    row('curve', said([curveEnds(fan, system), fromSource(fan)])),
     ...(moreFans.length === 0 ? [] : [row('and', moreFans.map(otherFan).join('; '))]),
     row(
       'size',
@@ -162,6 +163,10 @@ function curveEnds({ curve }: Kind, system: UnitSystem): string {
   return first && last
     ? `${quantity(first.dp_Pa, 'pressure', system)} to ${quantity(last.flow_m3PerS, 'volumeFlow', system)}, ${curve.length} points`
     : '';
+}
+
+function fromSource({ curveSource }: Kind): string {
+  return curveSource === '' ? '' : `from ${curveSource}`;
 }
 
 function soundOf({ sound_dBA, soundAt_m }: Kind, system: UnitSystem): string {

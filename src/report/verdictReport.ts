@@ -4,7 +4,7 @@ import { quantity } from './format.ts';
 import { limitClause } from './limitRows.ts';
 import type { UnitSystem, VerdictReport } from './types.ts';
 import { limitParts, unsolvedWords, verdictWords } from './wording.ts';
-import { capital, plain0, resistorName, temperature, times } from './words.ts';
+import { capital, counted, plain0, resistorName, temperature, times } from './words.ts';
 
 /** As many further reasons as still read as a list of reasons. */
 const mostReasons = 3;
@@ -20,13 +20,18 @@ export function verdictReport(design: Design, outcome: Outcome, system: UnitSyst
   return {
     state,
     word,
-    sentence: `${capital(word)}: ${nearest}${limitClause(limit, design, system)}.`,
+    sentence: `${capital(word)}: ${nearest}${limitClause(limit, design, system)}${fittedTo(design)}.`,
     reasons: [
       ...whyLittle(limit, design, system),
       ...others.map((other) => `Also ${limitClause(other, design, system)}.`),
     ],
     part: limitParts[limit.key],
   };
+}
+
+/** An answer that rests on readings of a prototype says so. */
+function fittedTo({ fitted: { readings } }: Design): string {
+  return readings > 0 ? ` (fitted to ${counted(readings, 'reading')})` : '';
 }
 
 /** What makes a limit that is met count as met with little to spare. */

@@ -67,7 +67,7 @@ export function suffixOfName(name: string): Suffix | null {
 /**
  * What a name, or the last key of a path, measures by its suffix: `sink.gap_m` is a length. Some suffixes need the
  * rest of the name as well: `altitude_m`, the distance of an ear (`listening_m`, `soundAt_m`), the pressure of the room
- * (`pressure_Pa`), a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`), and turns of a fan
+ * (`pressure_Pa`), a difference of temperatures (`dT_K`, `chainRise_K`, `margin_K`, `within_K`), and turns of a fan
  * (`rotation_PerS`).
  * @returns `null` where there is no suffix: the name alone cannot tell a share from a count
  */
@@ -78,7 +78,7 @@ export function dimensionOfName(name: string): Dimension | null {
   if (suffix === 'm' && /altitude$/i.test(stem)) return 'altitude';
   if (suffix === 'm' && /listening$|soundAt$/i.test(stem)) return 'distance';
   if (suffix === 'Pa' && /^pressure$/.test(stem)) return 'airPressure';
-  if (suffix === 'K' && /^dT|^margin|(?:^r|R)ise$|Margin$/.test(stem)) return 'temperatureDifference';
+  if (suffix === 'K' && /^dT|^margin|^within|(?:^r|R)ise$|Margin$/.test(stem)) return 'temperatureDifference';
   if (suffix === 'PerS' && /rotation$/i.test(stem)) return 'rotation';
   return suffixes[suffix].dimension;
 }

@@ -84,6 +84,7 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     massFlow_kgPerS: fanFlow,
     fanPressure_Pa: running ? fanPressureAt(work, flow_m3PerS) : 0,
     draught_Pa,
+    plenum_Pa: flow.head[path.plenumNode] as number,
     fanSpeedRatio: running ? (boxFans(work.input)[0]?.speedRatio ?? 0) : 0,
     fans: running ? describeFans(work, flow_m3PerS) : [],
     bridgedDip: path.fans?.bridgedDip ?? false,

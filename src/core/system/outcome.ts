@@ -91,6 +91,11 @@ export interface AirOutcome {
   readonly fanPressure_Pa: number;
   /** What warm air adds outside the bank; the bank's own stage is told with it. Fans and draught are all stages together. */
   readonly draught_Pa: number;
+  /**
+   * In the plenum under the row, over the room at the same height. Moving air is counted as at rest there (a chamber); a tap that
+   * the stream passes reads less by up to its velocity head.
+   */
+  readonly plenum_Pa: number;
   /** Of the first kind. */
   readonly fanSpeedRatio: number;
   readonly fans: readonly FanOutcome[];

@@ -7,6 +7,7 @@ import { setConductances } from './conductances.ts';
 import { describeHeat } from './describeOutcome.ts';
 import { fansStopped, ordinaryRun, type SystemInput } from './input.ts';
 import { type JudgedAir, judgeLimits } from './limits.ts';
+import { meanPlate_K } from './meanPlate_K.ts';
 import type { LimitKey } from './outcome.ts';
 import { draughtStart } from './settle.ts';
 import { settleSystem } from './solveSystem.ts';
@@ -25,6 +26,10 @@ export interface TimePoint {
   readonly exhaust_K: number;
   /** Of every position. */
   readonly films_K: readonly number[];
+  readonly joints_K: readonly number[];
+  /** Of every sink: mean of its plates, outside of the wall beside it; `null` where there is none. */
+  readonly sinks_K: readonly (number | null)[];
+  readonly outsides_K: readonly (number | null)[];
   readonly flow_m3PerS: number;
   /** Kelvin to spare of every limit that is a temperature. */
   readonly margins_K: Readonly<Partial<Record<LimitKey, number>>>;
@@ -50,6 +55,8 @@ export interface TimelineOptions {
   readonly tolerance_K: number;
   /** Stop once nothing moves any more. */
   readonly untilSettled: boolean;
+  /** Moments that get a point of their own, s: stepped onto, not read off between two others. */
+  readonly at_s?: readonly number[];
 }
 
 export const ordinaryTimeline: TimelineOptions = {
@@ -77,9 +84,13 @@ export function afterFanStop(input: SystemInput, options = ordinaryTimeline): Ti
   return run(work, options);
 }
 
-/** The load comes on with the fans running, everything at the temperature of the room. @returns `null` without an answer */
-export function warmUp(input: SystemInput, options = ordinaryTimeline): Timeline | null {
-  const { work, outcome } = settleSystem(input, ordinaryRun);
+/**
+ * The load comes on with everything at the temperature of the room; with the fans running, or at a stand, where the first air
+ * moves as the settled box would move it and slows down to what little warmth there is.
+ * @returns `null` without an answer to head for
+ */
+export function warmUp(input: SystemInput, options = ordinaryTimeline, ran = ordinaryRun): Timeline | null {
+  const { work, outcome } = settleSystem(input, ran);
   if (!outcome.ok) return null;
   work.answers = false;
   work.heat.network.rise_K.fill(input.room.T_K - work.entering_K);
@@ -113,9 +124,12 @@ function run(work: Work, options: TimelineOptions): Timeline {
   const points = [pointOf(work, march)];
   const start_J = stored_J(march);
   let settled = false;
+  const stops_s = [...(options.at_s ?? [])].sort((a, b) => a - b);
   while (march.time_s < options.horizon_s && !settled) {
-    const step_s = Math.min(march.step_s, options.horizon_s - march.time_s);
-    if (!marchStep(march, options.horizon_s, options.tolerance_K, refresh)) break;
+    const next_s = stops_s.find((stop_s) => stop_s > march.time_s) ?? options.horizon_s;
+    const end_s = Math.min(next_s, options.horizon_s);
+    const step_s = Math.min(march.step_s, end_s - march.time_s);
+    if (!marchStep(march, end_s, options.tolerance_K, refresh)) break;
     const point = pointOf(work, march);
     points.push(point);
     if (!(point.film_K < hottestMeaningful_K) || points.length > mostPoints) break;
@@ -177,6 +191,9 @@ function pointOf(work: Work, { time_s }: March): TimePoint {
     outside_K: most(heat.sinks.map((sink) => sink?.outside_K ?? 0)),
     exhaust_K: work.exhaust_K,
     films_K: heat.positions.map((p) => p.film_K),
+    joints_K: heat.positions.map((p) => p.joint_K),
+    sinks_K: heat.sinks.map(meanPlate_K),
+    outsides_K: heat.sinks.map((sink) => sink?.outside_K ?? null),
     flow_m3PerS: (work.flow.massFlow[work.path.fanLink] as number) / work.room.rho_kgPerM3,
     margins_K,
   };

@@ -2,11 +2,12 @@ import type { Migration } from './migration.ts';
 import { toVersion2 } from './toVersion2.ts';
 import { toVersion3 } from './toVersion3.ts';
 import { toVersion4 } from './toVersion4.ts';
+import { toVersion5 } from './toVersion5.ts';
 
-export const currentVersion = 4;
+export const currentVersion = 5;
 
 /** Every step there has been, oldest first, each one version up. */
-export const migrations: readonly Migration[] = [toVersion2, toVersion3, toVersion4];
+export const migrations: readonly Migration[] = [toVersion2, toVersion3, toVersion4, toVersion5];
 
 export type Migrated =
   | { readonly ok: true; readonly raw: Readonly<Record<string, unknown>>; readonly notes: readonly string[] }

@@ -1,6 +1,5 @@
 import type { Migration } from './migration.ts';
-
-type Raw = Readonly<Record<string, unknown>>;
+import { type Raw, withAdded } from './withAdded.ts';
 
 /**
  * What version 1 could not say: several fans, their sound and age, dust, tilt, heat capacities, pulses, the box wall.
@@ -41,10 +40,3 @@ export const toVersion2: Migration = {
     notes: ['This file is of version 1: what it could not say stands at a neutral or common value.'],
   }),
 };
-
-/** Whatever is no group of values stays as it is, for the schema to refuse. */
-function withAdded(group: unknown, added: Raw): unknown {
-  return typeof group === 'object' && group !== null && !Array.isArray(group)
-    ? { ...added, ...group }
-    : group;
-}

@@ -23,20 +23,20 @@ export type Difference =
 export type RowList = 'parts' | 'positions' | 'moreFans' | 'extras';
 export type PositionKey = keyof Design['positions'][number];
 
-/** What a design is called is no difference between two of them. */
-const names = ['title', 'variant'];
+/** What a design is called, and what was read on its prototype, is no difference between two boxes. */
+const elsewhere = /^(title|variant)$|^readings\./;
 
 /** Everything in which designs differ, in the order of the form. Dust from changes of unit is no difference. */
 export function differencesOf(designs: readonly Design[]): Difference[] {
   const found: Difference[] = [];
   const lists = new Set<string>();
-  for (const field of fields) {
+  for (const field of fields.filter(({ pattern }) => !elsewhere.test(pattern))) {
     const list = /^\w+(?=\[\])/.exec(field.pattern)?.[0];
     if (field.pattern.startsWith('fan.curve')) {
       if (!lists.has('fan.curve')) found.push(...pointsAt(designs, 'fan.curve'));
       lists.add('fan.curve');
     } else if (list === undefined) {
-      if (!names.includes(field.pattern)) found.push(...valueAt(designs, field.pattern));
+      found.push(...valueAt(designs, field.pattern));
     } else if (!lists.has(list)) {
       lists.add(list);
       found.push(...inList(designs, list as RowList));

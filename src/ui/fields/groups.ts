@@ -93,6 +93,7 @@ export const fieldGroups: readonly FieldGroup[] = [
     fields: [
       ...always(
         'fan.name',
+        'fan.curveSource',
         'fan.supply_V',
         'fan.rated_V',
         'fan.start_V',

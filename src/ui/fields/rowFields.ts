@@ -21,6 +21,7 @@ export const partFields = [
 
 export const otherFanFields = [
   'name',
+  'curveSource',
   'place',
   'supply_V',
   'rated_V',

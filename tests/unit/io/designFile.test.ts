@@ -19,7 +19,7 @@ describe('a design file', () => {
     const shuffled = Object.fromEntries(Object.entries(defaultDesign).toReversed()) as typeof defaultDesign;
     expect(serialiseDesign(shuffled)).toBe(serialiseDesign(defaultDesign));
     expect(
-      serialiseDesign(defaultDesign).startsWith('{\n  "format": "throughfin-design",\n  "version": 4,\n'),
+      serialiseDesign(defaultDesign).startsWith('{\n  "format": "throughfin-design",\n  "version": 5,\n'),
     ).toBe(true);
   });
 

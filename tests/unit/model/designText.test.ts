@@ -18,7 +18,7 @@ describe('the text of a design file', () => {
   });
 
   test('is refused with line and column where it is no JSON', () => {
-    const text = serialiseDesign(defaultDesign).replace('"version": 4,', '"version": 4');
+    const text = serialiseDesign(defaultDesign).replace('"version": 5,', '"version": 5');
     expect(reasonOf(text)).toBe(
       'Not a readable JSON file: line 4, column 3: a comma or a closing bracket should stand here.',
     );

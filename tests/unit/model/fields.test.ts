@@ -3,6 +3,7 @@ import { anotherFan, defaultDesign, defaultExtra } from '../../../src/model/defa
 import type { Design } from '../../../src/model/design.ts';
 import { fieldAt, fields, findField, rowLimits } from '../../../src/model/fields.ts';
 import { labelOfOption } from '../../../src/model/options.ts';
+import { oneReadingEach } from '../../helpers/readings.ts';
 
 /** Patterns of all single values in a design, but for the two that are no input. */
 function leaves(value: unknown, path = ''): string[] {
@@ -17,6 +18,7 @@ const full: Design = {
   ...defaultDesign,
   moreFans: [anotherFan(defaultDesign.fan, 0)],
   extras: [{ ...defaultExtra, points: [{ flow_m3PerS: 1, dp_Pa: 1 }] }],
+  readings: oneReadingEach,
   spreads: [{ path: 'room.T_K', kind: 'normal', relative: false, size: 1 }],
 };
 

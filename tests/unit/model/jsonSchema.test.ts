@@ -14,9 +14,9 @@ describe('the published JSON Schema', () => {
     expect(designJsonSchema()).toMatchObject({
       $schema: 'https://json-schema.org/draft/2020-12/schema',
       additionalProperties: false,
-      title: 'Throughfin design, version 4',
+      title: 'Throughfin design, version 5',
       properties: {
-        version: { const: 4 },
+        version: { const: 5 },
         sink: {
           additionalProperties: false,
           required: expect.arrayContaining(['length_m', 'finCount']),

@@ -34,9 +34,9 @@ describe('reading a design', () => {
   });
 
   test('refuses a newer version whole', () => {
-    const problems = problemsOf({ ...defaultDesign, version: 5, somethingNew: 1 });
+    const problems = problemsOf({ ...defaultDesign, version: 6, somethingNew: 1 });
     expect(problems).toEqual([
-      { path: 'version', reason: 'Version 5 is newer than this copy knows; it reads versions 1 to 4.' },
+      { path: 'version', reason: 'Version 6 is newer than this copy knows; it reads versions 1 to 5.' },
     ]);
   });
 
@@ -98,8 +98,8 @@ describe('reading a design', () => {
     expect(
       problemsOf({ ...defaultDesign, colour: 'red', sink: { ...defaultDesign.sink, shape: 'pin' } }),
     ).toEqual([
-      { path: 'sink.shape', reason: 'This name is not known in a design of version 4.' },
-      { path: 'colour', reason: 'This name is not known in a design of version 4.' },
+      { path: 'sink.shape', reason: 'This name is not known in a design of version 5.' },
+      { path: 'colour', reason: 'This name is not known in a design of version 5.' },
     ]);
   });
 
@@ -108,7 +108,7 @@ describe('reading a design', () => {
       JSON.stringify(defaultDesign).replace('{', '{"__proto__":{"on":true},'),
     ) as unknown;
     expect(problemsOf(raw)).toEqual([
-      { path: '__proto__', reason: 'This name is not known in a design of version 4.' },
+      { path: '__proto__', reason: 'This name is not known in a design of version 5.' },
     ]);
   });
 
@@ -127,7 +127,7 @@ describe('reading a design', () => {
 
   test('opens every file that was ever saved', () => {
     const versions = readdirSync(frozen);
-    expect(versions).toEqual(['v1', 'v2', 'v3']);
+    expect(versions).toEqual(['v1', 'v2', 'v3', 'v4']);
     for (const version of versions) {
       for (const file of readdirSync(new URL(`${version}/`, frozen))) {
         const raw = JSON.parse(readFileSync(new URL(`${version}/${file}`, frozen), 'utf8')) as unknown;

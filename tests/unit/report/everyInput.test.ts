@@ -4,6 +4,7 @@ import { exampleById } from '../../../src/model/examples/examples.ts';
 import { fields } from '../../../src/model/fields.ts';
 import { everyInput } from '../../../src/report/everyInput.ts';
 import { everyInputTables } from '../../../src/report/tables.ts';
+import { oneReadingEach } from '../../helpers/readings.ts';
 import { exampleIds, sampleExample } from '../../helpers/sampleReport.ts';
 
 const eight = exampleById('eightResistors');
@@ -32,6 +33,7 @@ const full: Design = {
       standingLoss: 8,
       sound_dBA: 30,
       soundAt_m: 1,
+      curveSource: 'an invented sheet',
       curve: eight.fan.curve,
     },
   ],
@@ -47,6 +49,7 @@ const full: Design = {
       ],
     },
   ],
+  readings: oneReadingEach,
   spreads: [{ path: 'room.T_K', kind: 'normal', relative: false, size: 1 }],
 };
 
@@ -69,7 +72,8 @@ describe('every input', () => {
       2 * (full.moreFans[0]?.curve.length ?? 0) +
       rowsOf('extras') +
       2 * 2 +
-      rowsOf('spreads');
+      rowsOf('spreads') +
+      Object.keys(oneReadingEach).reduce((sum, list) => sum + rowsOf(`readings.${list}`), 0);
     expect(cells).toBe(expected);
   });
 

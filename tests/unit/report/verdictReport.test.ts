@@ -157,4 +157,12 @@ describe('the reasons', () => {
     const bare = verdictReport(design, { ok: false, reason: 'noHeatPath', details: {} }, 'metric');
     expect(bare.sentence).toBe('No answer: a resistor carries watts but has no way to a sink.');
   });
+
+  test('says how many readings the design was fitted to', () => {
+    const fitted = { ...design.fitted, readings: 12, bondFactor: 0.9 };
+    expect(verdictReport({ ...design, fitted }, outcome, 'metric').sentence).toMatch(
+      / \(fitted to 12 readings\)\.$/,
+    );
+    expect(verdictReport(design, outcome, 'metric').sentence).not.toContain('fitted');
+  });
 });

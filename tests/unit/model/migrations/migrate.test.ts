@@ -38,7 +38,7 @@ describe('migration', () => {
   test('refuses a version newer than it knows, and says which it reads', () => {
     expect(migrate({ version: 7 })).toEqual({
       ok: false,
-      reason: 'Version 7 is newer than this copy knows; it reads versions 1 to 4.',
+      reason: 'Version 7 is newer than this copy knows; it reads versions 1 to 5.',
     });
   });
 

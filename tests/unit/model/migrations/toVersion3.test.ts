@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { defaultDesign } from '../../../../src/model/defaults.ts';
-import { migrate } from '../../../../src/model/migrations/migrate.ts';
+import { migrate, migrations } from '../../../../src/model/migrations/migrate.ts';
 import { readDesign } from '../../../../src/model/readDesign.ts';
 import { toCore } from '../../../../src/model/toCore.ts';
 
@@ -14,11 +14,10 @@ const files = readdirSync(frozen).map((file) => ({
 describe('from version 2 to version 3', () => {
   test.each(files)('$file keeps every value it had and gains only how to cut the sheet', ({ raw }) => {
     const { version: _, ...said } = raw;
-    const migrated = migrate(raw);
+    const migrated = migrate(raw, migrations, 3);
     if (!migrated.ok) throw new Error(migrated.reason);
-    const { version: __, variant, cutting, spreads, ...rest } = migrated.raw;
+    const { version: __, variant, cutting, ...rest } = migrated.raw;
     expect(variant).toBe('');
-    expect(spreads).toEqual([]);
     expect(rest).toEqual(said);
     expect(cutting).toMatchObject({ boxes: 1, joint: 'butt', wireHole_m: 0, fanPitch_m: 0 });
   });

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { defaultDesign } from '../../../../src/model/defaults.ts';
-import { migrate } from '../../../../src/model/migrations/migrate.ts';
+import { migrate, migrations } from '../../../../src/model/migrations/migrate.ts';
 import { readDesign } from '../../../../src/model/readDesign.ts';
 import { toCore } from '../../../../src/model/toCore.ts';
 
@@ -14,7 +14,7 @@ const files = readdirSync(frozen).map((file) => ({
 describe('from version 3 to version 4', () => {
   test.each(files)('$file keeps every value it had and has the usual spreads', ({ raw }) => {
     const { version: _, ...said } = raw;
-    const migrated = migrate(raw);
+    const migrated = migrate(raw, migrations, 4);
     if (!migrated.ok) throw new Error(migrated.reason);
     const { version, spreads, ...rest } = migrated.raw;
     expect(version).toBe(4);
