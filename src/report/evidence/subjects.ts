@@ -28,6 +28,7 @@ const subjects: Readonly<Record<string, SubjectWords>> = {
   sound: { title: 'Sound' },
   uncertainty: { title: 'Parts that vary' },
   studies: { title: 'Gaps worth cutting' },
+  fit: { title: 'Fit to readings' },
   shelf: {
     title: 'The shelf',
     kept: true,
