@@ -113,7 +113,7 @@ test.each(['A4', 'Letter'] as const)(
       .slice(1)
       .join(' ')
       .replaceAll(/[\s-]+/g, '');
-    const tables = furtherPages.flatMap((further) => further.tables(report, { gaps: [] }));
+    const tables = furtherPages.flatMap((further) => further.tables(report, { gaps: [], evidence: [] }));
     expect(tables.length).toBeGreaterThan(30);
     expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
     for (const { caption, columns, rows } of tables)

@@ -59,6 +59,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
+      'What is it checked against?',
     ]);
     for (const heading of headings) {
       const region = screen.getByRole('region', { name: heading ?? '' });
@@ -171,7 +172,7 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(11);
+  expect(sections).toHaveLength(12);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-to-change-first': 'Being computed',
@@ -183,6 +184,7 @@ test('without an answer every question still says why', () => {
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',
+      'what-is-it-checked-against': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);
   }
