@@ -2,19 +2,33 @@ import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { buildReport } from '../../../../src/report/buildReport.ts';
 import {
+  bladePassFigure,
+  bodyFigure,
+  bondFigure,
   boxFigures,
+  fanFlowFigure,
+  fanPressureOfFigure,
   filmFigure,
+  filmSideFigure,
+  jointFigure,
   keyFigure,
   limitFigure,
   loadFactorFigure,
   marginFigure,
+  nominalFigure,
   passageFigure,
+  powerFigure,
   ratedFigure,
+  reachedFigure,
   rungFigure,
+  secondSideFigure,
   shareFigure,
   sinkFigure,
+  speedFigure,
   stageFigure,
   stoppedFigure,
+  voltageFigure,
+  worstFigure,
 } from '../../../../src/report/working/figureIds.ts';
 import type { WorkingReport, WorkingStep, WorkingSymbol } from '../../../../src/report/working/types.ts';
 import { workingReport } from '../../../../src/report/working/workingReport.ts';
@@ -151,6 +165,13 @@ describe('the working of a design', () => {
         .filter(({ amounts }) => amounts.loadFactor.value !== null)
         .map(({ key }) => loadFactorFigure(key)),
       ...Object.keys(outcome.ok ? outcome.air.share : {}).map((kind) => shareFigure(kind as 'fins')),
+      ...[nominalFigure, worstFigure, powerFigure, voltageFigure, bondFigure, jointFigure, bodyFigure].map(
+        (of) => of(7),
+      ),
+      filmSideFigure(0),
+      secondSideFigure(0),
+      ...[fanFlowFigure, fanPressureOfFigure, speedFigure, bladePassFigure].map((of) => of(0)),
+      reachedFigure('joint'),
       passageFigure(0),
       rungFigure('bond'),
       sinkFigure('plate', 8),
