@@ -21,6 +21,15 @@ export type CheckKind =
 /** Inclusive bounds of one variable of a method; `null` is an open end. */
 export type Bounds = readonly [low: number | null, high: number | null];
 
+/** A number that never changes and has a name in an equation. */
+export interface Constant {
+  readonly symbol: string;
+  readonly says: string;
+  /** In `unit`, which is of the SI. */
+  readonly value: number;
+  readonly unit: string;
+}
+
 /**
  * The record of one published method: what it computes, from where, how far it may be trusted.
  * The screen's working, the sheet's footnotes, the range notes and the tolerance study read this and nothing else.
@@ -30,10 +39,26 @@ export type Bounds = readonly [low: number | null, high: number | null];
 export interface Card<V extends string = string> {
   readonly id: string;
   readonly title: string;
-  /** The equation in plain Unicode text, as one would write it by hand. */
+  /**
+   * The equation in plain Unicode text, as one would write it by hand, in a grammar that a program can read:
+   * clauses parted by `; `, the first of which gives the result, further ones what stands in it; each is
+   * `name = expression` (once or twice `expression = expression`) or plain words.
+   * An expression has numbers (`0.42`, `10⁻³`, `4/9`), names (a letter, Greek or not, an abbreviation such as `Re`, a `Δ`
+   * before it, a `*` or `⁺` after it, a subscript as `_x` or `_ij`, dotted `ṁ`), sums with `+` and `−`, products always
+   * with `·`, quotients with `/` (it takes the one factor before and after it; what is more stands in brackets), powers as `^` with
+   * one factor or a bracket, or as `² ³ ⁴ ⁵`; `√` before one factor or a bracket; `Σ` over the product that follows; functions by
+   * name with round brackets (`exp ln log₁₀ tanh sinh sin arctan artanh min max`, `table(x)` for one read by points). All
+   * brackets are round; only the arguments of a function are parted by commas.
+   */
   readonly equation: string;
-  /** Name and SI unit of what the method returns, e.g. `friction factor, Fanning` and `1`. */
-  readonly result: { readonly name: string; readonly unit: string };
+  /** Name, SI unit and symbol of what the method returns, e.g. `friction factor, Fanning`, `1` and `f`. */
+  readonly result: { readonly name: string; readonly unit: string; readonly symbol: string };
+  /** What each variable is called in the equation, e.g. `{ free: 'f' }`. */
+  readonly symbols: Readonly<Record<V, string>>;
+  /** Constants of nature that stand in the equation by name. */
+  readonly constants?: readonly Constant[];
+  /** Variables that do not stand in the equation, with the reason in words. */
+  readonly aside?: Readonly<Partial<Record<V, string>>>;
   readonly source: { readonly key: SourceKey; readonly where: string };
   /** Only the variables that have a range. An empty object with `rangeFrom: 'not stated'` says so. */
   readonly range: Readonly<Partial<Record<V, Bounds>>>;

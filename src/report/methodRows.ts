@@ -40,7 +40,8 @@ export function assumptionRows(cards: readonly Card[], ofModel: readonly Assumpt
     .map((key) => ({ key, ...assumptions[key], ofModel: ofModel.includes(key) }));
 }
 
-function rangeText(card: Card, system: UnitSystem): string {
+/** Where a method holds, and who says so. */
+export function rangeText(card: Card, system: UnitSystem): string {
   const parts = Object.entries(card.range).flatMap(([variable, bounds]) => {
     if (bounds === undefined) return [];
     const [low, high] = bounds;
@@ -58,7 +59,7 @@ function rangeText(card: Card, system: UnitSystem): string {
 }
 
 /** What the answer has of each judged variable, over all places; a dash where no range was judged. */
-function hereText(stands: readonly Standing[], system: UnitSystem): string {
+export function hereText(stands: readonly Standing[], system: UnitSystem): string {
   const variables = [...new Set(stands.map(({ variable }) => variable))];
   const parts = variables.map((variable) => {
     const values = stands.flatMap((each) => (each.variable === variable ? [each.value] : []));
@@ -69,7 +70,8 @@ function hereText(stands: readonly Standing[], system: UnitSystem): string {
   return parts.length > 0 ? parts.join('; ') : '–';
 }
 
-function scatterText({ scatter }: Card): string {
+/** How far its results scatter, and who says so. */
+export function scatterText({ scatter }: Card): string {
   return scatter.sigma === null
     ? originWords['not stated']
     : `±${percent(scatter.sigma)} (${originWords[scatter.from]})`;

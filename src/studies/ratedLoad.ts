@@ -89,6 +89,30 @@ function rated(outcome: Solved, last: number, factor: number, boundBy: LimitKey)
   };
 }
 
+/** The limit that bounds a rated load, as the last solve has it, with what is asked of it. */
+export interface RatedBound {
+  readonly limit: Limit;
+  /** On rises of temperature; 1 for a maker's own figure. */
+  readonly spare: number;
+  /** Of the films in pulses, 1 for everything else. */
+  readonly swing: number;
+}
+
+/** Solves once more at a rated load. @returns `null` where there is no answer, or nothing that bounds it */
+export function ratedBound(
+  input: SystemInput,
+  run: Run,
+  { factor }: RatedLoad,
+  swing: number,
+): RatedBound | null {
+  const outcome = answerAt(input, run, factor);
+  const bound = outcome && tightest(outcome, input.limits.spareFactor, swing);
+  if (!bound) return null;
+  const { limit } = bound;
+  const isRise = limit.quantity === 'temperature';
+  return { limit, spare: isRise ? input.limits.spareFactor : 1, swing: limit.key === 'film' ? swing : 1 };
+}
+
 function scaled(input: SystemInput, factor: number): SystemInput {
   return { ...input, load: { ...input.load, scale: input.load.scale * factor } };
 }

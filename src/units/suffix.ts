@@ -33,6 +33,7 @@ export const suffixes = {
   kgPerM3: is('kg/m³', 'density'),
   Pa: is('Pa', 'pressure'),
   PaS: is('Pa·s', 'viscosity'),
+  PaSPerM3: is('Pa·s/m³', null),
   PaSPerM: is('Pa·s/m', 'pressurePerSpeed'),
   PaS2PerM2: is('Pa·s²/m²', 'pressurePerSpeedSquared'),
   J: is('J', 'energy'),

@@ -3,6 +3,7 @@ import { assumptions } from '../../src/core/assumptions.ts';
 import { type Card, checkRange } from '../../src/core/card.ts';
 import { cards } from '../../src/core/cards.ts';
 import { sources } from '../../src/core/sources.ts';
+import { mistakesIn, standsIn } from '../helpers/equations.ts';
 import { projectFiles } from '../helpers/projectFiles.ts';
 import { allowedDeviation, published } from '../helpers/published.ts';
 
@@ -39,6 +40,24 @@ describe.each(byId)('the card %s', (_, card) => {
     }
     expect(Object.keys(sources)).toContain(card.source.key);
     for (const key of card.assumes) expect(Object.keys(assumptions)).toContain(key);
+  });
+
+  test('has a symbol for each variable, its constants and its result, and they stand in the equation', () => {
+    const { equation, symbols, aside = {}, constants = [], result, example } = card;
+    expect(Object.keys(symbols).sort()).toEqual(Object.keys(example.given).sort());
+    const all = [...Object.values(symbols), ...constants.map(({ symbol }) => symbol)];
+    expect(new Set(all).size).toBe(all.length);
+    for (const [variable, symbol] of Object.entries(symbols)) {
+      const why = aside[variable];
+      expect(standsIn(symbol, equation), `${symbol} for ${variable}`).toBe(why === undefined);
+      expect(why).not.toBe('');
+    }
+    for (const { symbol } of constants) expect(standsIn(symbol, equation), symbol).toBe(true);
+    expect(standsIn(result.symbol, equation)).toBe(true);
+  });
+
+  test('writes its equation so that a program can read it', () => {
+    expect(mistakesIn(card.equation)).toEqual([]);
   });
 
   test('bounds only its own variables, in order, and says whence', () => {

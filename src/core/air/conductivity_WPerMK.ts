@@ -8,8 +8,9 @@ export function conductivity_WPerMK(T_K: number): number {
 export const card = defineCard({
   id: 'conductivity',
   title: 'Thermal conductivity of air',
-  equation: 'k = 2.64638·10⁻³·T^1.5 / (T + 245.4·10^(−12/T))',
-  result: { name: 'thermal conductivity', unit: 'W/(m·K)' },
+  equation: 'k = 2.64638·10⁻³·T^1.5/(T + 245.4·10^(−12/T))',
+  result: { name: 'thermal conductivity', unit: 'W/(m·K)', symbol: 'k' },
+  symbols: { T_K: 'T' },
   source: { key: 'ussa1976', where: 'thermal conductivity' },
   range: { T_K: [170, 600] },
   rangeFrom: 'memory',

@@ -11,8 +11,10 @@ export function density_kgPerM3(T_K: number, p_Pa: number): number {
 export const card = defineCard({
   id: 'density',
   title: 'Density of dry air',
-  equation: 'ρ = p / (R·T), R = 287.053 J/(kg·K)',
-  result: { name: 'density', unit: 'kg/m³' },
+  equation: 'ρ_d = p/(R·T)',
+  result: { name: 'density', unit: 'kg/m³', symbol: 'ρ_d' },
+  symbols: { T_K: 'T', p_Pa: 'p' },
+  constants: [{ symbol: 'R', says: 'gas constant of dry air', value: gasConstant_JPerKgK, unit: 'J/(kg·K)' }],
   source: { key: 'iso2533', where: 'ideal gas, R of dry air' },
   range: { T_K: [170, 600] },
   rangeFrom: 'memory',

@@ -9,25 +9,32 @@ const lighter = 1 - 287.053 / 461.495;
  * the air is heated, so one factor serves the whole box. Vapour never takes more than half of the pressure here.
  */
 export function moistFactor(T_K: number, p_Pa: number, relativeHumidity: number): number {
-  const vapour_Pa = Math.min(relativeHumidity * saturationPressure_Pa(T_K), 0.5 * p_Pa);
+  return moistFactorAt(saturationPressure_Pa(T_K), p_Pa, relativeHumidity);
+}
+
+/** The same from the pressure at which vapour condenses. */
+function moistFactorAt(saturation_Pa: number, p_Pa: number, relativeHumidity: number): number {
+  const vapour_Pa = Math.min(relativeHumidity * saturation_Pa, 0.5 * p_Pa);
   return 1 - (lighter * vapour_Pa) / p_Pa;
 }
 
 export const card = defineCard({
   id: 'moistFactor',
   title: 'Density of moist over dry air',
-  equation: 'ρ/ρ_dry = 1 − (1 − R_d/R_v)·φ·p_s(T)/p',
-  result: { name: 'ratio', unit: '1' },
+  equation: 'm = 1 − (1 − 287.053/461.495)·min(φ·p_s, p/2)/p',
+  result: { name: 'ratio', unit: '1', symbol: 'm' },
+  symbols: { saturation_Pa: 'p_s', p_Pa: 'p', relativeHumidity: 'φ' },
   source: { key: 'alduchovEskridge1996', where: 'vapour pressure; ideal mixture' },
   range: { relativeHumidity: [0, 1] },
   rangeFrom: 'textbook',
   scatter: { sigma: 0.0005, from: 'computed' },
   assumes: ['dryIdealGas'],
   example: {
-    given: { T_K: 298.15, p_Pa: 101325, relativeHumidity: 0.5 },
+    given: { saturation_Pa: 3161.74, p_Pa: 101325, relativeHumidity: 0.5 },
     printed: '0.99410',
     kind: 'worked again',
     where: 'computed from ρ = (p − e)/(R_d·T) + e/(R_v·T): 1.17693 over 1.18391',
   },
-  evaluate: ({ T_K, p_Pa, relativeHumidity }) => moistFactor(T_K, p_Pa, relativeHumidity),
+  evaluate: ({ saturation_Pa, p_Pa, relativeHumidity }) =>
+    moistFactorAt(saturation_Pa, p_Pa, relativeHumidity),
 });

@@ -9,8 +9,9 @@ export function saturationPressure_Pa(T_K: number): number {
 export const card = defineCard({
   id: 'saturationPressure',
   title: 'Vapour pressure over water',
-  equation: 'p_s = 610.94·exp(17.625·t / (t + 243.04)), t in °C',
-  result: { name: 'pressure', unit: 'Pa' },
+  equation: 'p_s = 610.94·exp(17.625·t/(t + 243.04)); t = T − 273.15',
+  result: { name: 'pressure', unit: 'Pa', symbol: 'p_s' },
+  symbols: { T_K: 'T' },
   source: { key: 'alduchovEskridge1996', where: 'Magnus form' },
   range: { T_K: [233.15, 323.15] },
   rangeFrom: 'memory',

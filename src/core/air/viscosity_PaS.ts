@@ -8,8 +8,9 @@ export function viscosity_PaS(T_K: number): number {
 export const card = defineCard({
   id: 'viscosity',
   title: 'Viscosity of air',
-  equation: 'μ = 1.458·10⁻⁶·T^1.5 / (T + 110.4)',
-  result: { name: 'dynamic viscosity', unit: 'Pa·s' },
+  equation: 'μ = 1.458·10⁻⁶·T^1.5/(T + 110.4)',
+  result: { name: 'dynamic viscosity', unit: 'Pa·s', symbol: 'μ' },
+  symbols: { T_K: 'T' },
   source: { key: 'ussa1976', where: 'Sutherland viscosity' },
   range: { T_K: [170, 600] },
   rangeFrom: 'memory',

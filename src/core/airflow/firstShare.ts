@@ -33,9 +33,13 @@ export function firstShare(
 export const card = defineCard({
   id: 'airNetwork',
   title: 'Air shared between passages: network of nodes and links',
-  equation:
-    'Σṁ = 0 at every node; Δp(ṁ) = p_from − p_to on every link; all at once by the global gradient method',
-  result: { name: 'share of the flow', unit: '1' },
+  equation: 'Δp_n = Δp − Δp_d; Σ ṁ = 0 at every node; all at once by the global gradient method',
+  result: {
+    name: 'pressure between two nodes, the same by every way that joins them',
+    unit: 'Pa',
+    symbol: 'Δp_n',
+  },
+  symbols: { drop_Pa: 'Δp', draught_Pa: 'Δp_d' },
   source: {
     key: 'todiniPilati1988',
     where: 'the method; passages side by side as in the plate-fin bypass studies',
@@ -45,11 +49,10 @@ export const card = defineCard({
   scatter: { sigma: 0.05, from: 'source' },
   assumes: ['ownDynamicHead', 'evenFeed', 'incompressible', 'steady'],
   example: {
-    given: { lossA: 1, areaA_m2: 2e-3, lossB: 4, areaB_m2: 1e-3, massFlow_kgPerS: 5e-3 },
-    printed: '0.8000',
-    kind: 'computed elsewhere',
-    where: 'worked by hand: A/√K is 2 against 0.5 (in 10⁻³ m²)',
+    given: { drop_Pa: 12.5, draught_Pa: 0.2 },
+    printed: '12.3',
+    kind: 'worked again',
+    where: 'worked by hand: what a way takes, less what the warmth in it gives',
   },
-  evaluate: ({ lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS }) =>
-    firstShare(lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS),
+  evaluate: ({ drop_Pa, draught_Pa }) => drop_Pa - draught_Pa,
 });

@@ -1,9 +1,4 @@
-import {
-  type DevelopingChannel,
-  fifthPower,
-  nusseltDeveloping,
-  prepareDeveloping,
-} from './nusseltDeveloping.ts';
+import { type DevelopingChannel, nusseltDeveloping, prepareHeldToPlates } from './nusseltDeveloping.ts';
 import { nusseltTurbulent } from './nusseltTurbulent.ts';
 import { laminarUpTo, turbulentFrom } from './passageDrop.ts';
 
@@ -18,22 +13,17 @@ export interface NusseltChannel {
   readonly developing: DevelopingChannel;
 }
 
-/** Developed Nusselt number between plates of one temperature, on the hydraulic diameter: no rectangle does better. */
-const developedBetweenPlates = 7.541;
-
-/** Geometry part, worked once a channel. The composite overshoots the plates in very narrow slots and is held to them. */
+/** Geometry part, worked once a channel. */
 export function prepareNusselt(gap_m: number, height_m: number, length_m: number): NusseltChannel {
   const area_m2 = gap_m * height_m;
   const hydraulic_m = (2 * area_m2) / (gap_m + height_m);
   const diameterOverRoot = hydraulic_m / Math.sqrt(area_m2);
-  const { leveque5, developed5 } = prepareDeveloping(Math.min(gap_m, height_m) / Math.max(gap_m, height_m));
-  const plates5 = fifthPower(developedBetweenPlates / diameterOverRoot);
   return {
     hydraulic_m,
     lengthOverDiameter: length_m / hydraulic_m,
     zStarScale: (length_m * hydraulic_m) / area_m2,
     diameterOverRoot,
-    developing: { leveque5, developed5: Math.min(developed5, plates5) },
+    developing: prepareHeldToPlates(Math.min(gap_m, height_m) / Math.max(gap_m, height_m)),
   };
 }
 

@@ -15,8 +15,9 @@ export function frictionApparent(xPlus: number, developed: number): number {
 export const card = defineCard({
   id: 'frictionApparent',
   title: 'Apparent friction from the entrance on, laminar',
-  equation: 'f_app·Re = √[(3.44/√x⁺)² + (f·Re)²], x⁺ = L/(D_h·Re)',
-  result: { name: 'apparent f·Re, Fanning', unit: '1' },
+  equation: 'f_app·Re = √((3.44/√(x⁺))² + (f·Re)²)',
+  result: { name: 'apparent f·Re, Fanning', unit: '1', symbol: 'f_app·Re' },
+  symbols: { xPlus: 'x⁺', developed: 'f·Re' },
   source: { key: 'muzychkaYovanovich2009', where: 'composite model' },
   range: { xPlus: [5e-4, null], developed: [14, 24] },
   rangeFrom: 'computed',

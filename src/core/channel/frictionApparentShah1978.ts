@@ -9,8 +9,9 @@ export function frictionApparentShah1978(xPlus: number): number {
 export const card = defineCard({
   id: 'frictionApparentShah1978',
   title: 'Apparent friction between plates',
-  equation: 'f_app·Re = 3.44/√x⁺ + (24 + 0.674/(4x⁺) − 3.44/√x⁺)/(1 + 2.9·10⁻⁵/x⁺²)',
-  result: { name: 'apparent f·Re, Fanning', unit: '1' },
+  equation: 'f_app·Re = 3.44/√(x⁺) + (24 + 0.674/(4·x⁺) − 3.44/√(x⁺))/(1 + 2.9·10⁻⁵/(x⁺)²)',
+  result: { name: 'apparent f·Re, Fanning', unit: '1', symbol: 'f_app·Re' },
+  symbols: { xPlus: 'x⁺' },
   source: { key: 'shah1978', where: 'parallel plates' },
   range: { xPlus: [5e-4, 0.2] },
   rangeFrom: 'computed',

@@ -10,8 +10,9 @@ export function frictionDeveloped(aspect: number): number {
 export const card = defineCard({
   id: 'frictionDeveloped',
   title: 'Friction in a rectangular channel, laminar, developed',
-  equation: 'f·Re = 24·(1 − 1.3553α + 1.9467α² − 1.7012α³ + 0.9564α⁴ − 0.2537α⁵)',
-  result: { name: 'f·Re, Fanning, on the hydraulic diameter', unit: '1' },
+  equation: 'f·Re = 24·(1 − 1.3553·α + 1.9467·α² − 1.7012·α³ + 0.9564·α⁴ − 0.2537·α⁵)',
+  result: { name: 'f·Re, Fanning, on the hydraulic diameter', unit: '1', symbol: 'f·Re' },
+  symbols: { aspect: 'α' },
   source: { key: 'shahLondon1978', where: 'rectangular ducts, polynomial' },
   range: { aspect: [0, 1] },
   rangeFrom: 'source',

@@ -11,8 +11,9 @@ export function frictionDevelopedSeries(aspect: number): number {
 export const card = defineCard({
   id: 'frictionDevelopedSeries',
   title: 'Friction in a rectangular channel, exact series',
-  equation: 'f·Re = 24 / {(1+α)²·[1 − (192α/π⁵)·Σ tanh(nπ/2α)/n⁵]}, n odd',
-  result: { name: 'f·Re, Fanning, on the hydraulic diameter', unit: '1' },
+  equation: 'f·Re = 24/((1 + α)²·(1 − 192·α/π⁵·Σ tanh(n·π/(2·α))/n⁵)); n odd',
+  result: { name: 'f·Re, Fanning, on the hydraulic diameter', unit: '1', symbol: 'f·Re' },
+  symbols: { aspect: 'α' },
   source: { key: 'shahLondon1978', where: 'rectangular ducts, exact solution' },
   range: { aspect: [1e-4, 1] },
   rangeFrom: 'computed',

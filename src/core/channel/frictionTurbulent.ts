@@ -9,8 +9,9 @@ export function frictionTurbulent(reynolds: number): number {
 export const card = defineCard({
   id: 'frictionTurbulent',
   title: 'Friction in a smooth duct, turbulent',
-  equation: '1/√f = 3.6·log₁₀(Re/6.9), f Fanning',
-  result: { name: 'friction factor, Fanning', unit: '1' },
+  equation: 'f = 1/(3.6·log₁₀(Re/6.9))²',
+  result: { name: 'friction factor, Fanning', unit: '1', symbol: 'f' },
+  symbols: { reynolds: 'Re' },
   source: { key: 'haaland1983', where: 'smooth limit' },
   range: { reynolds: [4000, 1e8] },
   rangeFrom: 'textbook',

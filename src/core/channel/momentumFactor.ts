@@ -14,8 +14,9 @@ export function momentumFactor(aspect: number): number {
 export const card = defineCard({
   id: 'momentumFactor',
   title: 'Momentum factor of a developed channel profile',
-  equation: 'K_d = table over α',
-  result: { name: 'momentum factor', unit: '1' },
+  equation: 'K_d = table(α)',
+  result: { name: 'momentum factor', unit: '1', symbol: 'K_d' },
+  symbols: { aspect: 'α' },
   source: { key: 'ownComputation', where: 'exact velocity profile; 6/5 between plates' },
   range: { aspect: [0, 1] },
   rangeFrom: 'computed',

@@ -11,8 +11,9 @@ export function nusseltDevelopedH1(aspect: number): number {
 export const card = defineCard({
   id: 'nusseltDevelopedH1',
   title: 'Heat transfer in a rectangular channel, laminar, developed, even flux',
-  equation: 'Nu = 8.235·(1 − 2.0421α + 3.0853α² − 2.4765α³ + 1.0578α⁴ − 0.1861α⁵)',
-  result: { name: 'Nusselt number on the hydraulic diameter', unit: '1' },
+  equation: 'Nu = 8.235·(1 − 2.0421·α + 3.0853·α² − 2.4765·α³ + 1.0578·α⁴ − 0.1861·α⁵)',
+  result: { name: 'Nusselt number on the hydraulic diameter', unit: '1', symbol: 'Nu' },
+  symbols: { aspect: 'α' },
   source: {
     key: 'shahLondon1978',
     where: 'rectangular ducts, H1 boundary condition; as in the Python library ht',

@@ -10,8 +10,9 @@ export function nusseltDevelopedT(aspect: number): number {
 export const card = defineCard({
   id: 'nusseltDevelopedT',
   title: 'Heat transfer in a rectangular channel, laminar, developed, even wall temperature',
-  equation: 'Nu = 7.541·(1 − 2.610α + 4.970α² − 5.119α³ + 2.702α⁴ − 0.548α⁵)',
-  result: { name: 'Nusselt number on the hydraulic diameter', unit: '1' },
+  equation: 'Nu = 7.541·(1 − 2.610·α + 4.970·α² − 5.119·α³ + 2.702·α⁴ − 0.548·α⁵)',
+  result: { name: 'Nusselt number on the hydraulic diameter', unit: '1', symbol: 'Nu' },
+  symbols: { aspect: 'α' },
   source: { key: 'shahLondon1978', where: 'rectangular ducts, T boundary condition' },
   range: { aspect: [0, 1] },
   rangeFrom: 'source',

@@ -19,8 +19,13 @@ export function nusseltDevelopedThreeWalls(aspect: number): number {
 export const card = defineCard({
   id: 'nusseltDevelopedThreeWalls',
   title: 'Heat transfer in a capped fin channel, laminar, developed',
-  equation: 'Nu_T = table over α, one short wall without heat',
-  result: { name: 'Nusselt number on the heated walls and the hydraulic diameter', unit: '1' },
+  equation: 'Nu_T = table(α); one short wall without heat',
+  result: {
+    name: 'Nusselt number on the heated walls and the hydraulic diameter',
+    unit: '1',
+    symbol: 'Nu_T',
+  },
+  symbols: { aspect: 'α' },
   source: { key: 'ownComputation', where: 'Chebyshev collocation, N 30' },
   range: { aspect: [0, 1] },
   rangeFrom: 'computed',

@@ -28,6 +28,16 @@ export function prepareDeveloping(aspect: number): DevelopingChannel {
   };
 }
 
+/** Developed Nusselt number between plates of one temperature, on the hydraulic diameter: no rectangle does better. */
+const developedBetweenPlates = 7.541;
+
+/** The same, but held to the plates, which the composite overshoots in very narrow slots. @param aspect short over long side */
+export function prepareHeldToPlates(aspect: number): DevelopingChannel {
+  const { leveque5, developed5 } = prepareDeveloping(aspect);
+  const plates5 = fifthPower((developedBetweenPlates * (1 + aspect)) / (2 * Math.sqrt(aspect)));
+  return { leveque5, developed5: Math.min(developed5, plates5) };
+}
+
 const prandtlConstant = 1.664 ** 4.5;
 const logBoundary = Math.log(2 * 0.564);
 
@@ -52,8 +62,9 @@ export const card = defineCard({
   id: 'nusseltDeveloping',
   title: 'Heat transfer in a rectangular channel from the entrance on, laminar',
   equation:
-    'Nu_√A = {[(C₂C₃(fRe_√A/z*)^⅓)⁵ + (C₁·fRe_√A/(8√π·ε^0.1))⁵]^(m/5) + (C₄·f(Pr)/√z*)^m}^(1/m), m = 2.27 + 1.65·Pr^⅓',
-  result: { name: 'mean Nusselt number on √A, log-mean basis', unit: '1' },
+    'Nu_A = ((A⁵ + D⁵)^(m/5) + B^m)^(1/m); A = 1.5·0.409·(F/z*)^(1/3); B = 2·0.564/(√(z*)·(1 + (1.664·Pr^(1/6))^4.5)^(2/9)); D = min(3.24·F/(8·√π·ε^0.1), 7.541·(1 + ε)/(2·√ε)); F = 12/(√ε·(1 + ε)·(1 − 192·ε/π⁵·tanh(π/(2·ε)))); m = 2.27 + 1.65·Pr^(1/3)',
+  result: { name: 'mean Nusselt number on √A, log-mean basis', unit: '1', symbol: 'Nu_A' },
+  symbols: { aspect: 'ε', zStar: 'z*', prandtl: 'Pr' },
   source: {
     key: 'muzychkaYovanovich2004',
     where: 'even wall temperature, mean: C₁ 3.24, C₂ 1.5, C₃ 0.409, C₄ 2',
@@ -68,5 +79,5 @@ export const card = defineCard({
     kind: 'worked again',
     where: 'computed independently with the published constants',
   },
-  evaluate: ({ aspect, zStar, prandtl }) => nusseltDeveloping(prepareDeveloping(aspect), zStar, prandtl),
+  evaluate: ({ aspect, zStar, prandtl }) => nusseltDeveloping(prepareHeldToPlates(aspect), zStar, prandtl),
 });

@@ -15,8 +15,9 @@ export function nusseltPlateFinInletBasis(reynoldsStar: number, prandtl: number)
 export const card = defineCard({
   id: 'nusseltPlateFinInletBasis',
   title: 'Plate-fin sink on its entering air',
-  equation: 'Nu_b = {(Re*·Pr/2)⁻³ + [0.664·√Re*·Pr^⅓·√(1 + 3.65/√Re*)]⁻³}^(−⅓)',
-  result: { name: 'Nusselt number on the fin gap, inlet basis', unit: '1' },
+  equation: 'Nu_b = ((Re*·Pr/2)^(−3) + (0.664·√(Re*)·Pr^(1/3)·√(1 + 3.65/√(Re*)))^(−3))^(−1/3)',
+  result: { name: 'Nusselt number on the fin gap, inlet basis', unit: '1', symbol: 'Nu_b' },
+  symbols: { reynoldsStar: 'Re*', prandtl: 'Pr' },
   source: { key: 'teertstra2000', where: 'composite of channel and boundary layer' },
   range: { reynoldsStar: [0.26, 175], prandtl: [0.6, 0.8] },
   rangeFrom: 'memory',

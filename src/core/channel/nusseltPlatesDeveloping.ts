@@ -21,8 +21,9 @@ export function nusseltPlatesDeveloping(at: number): number {
 export const card = defineCard({
   id: 'nusseltPlatesDeveloping',
   title: 'Heat transfer between plates from the entrance on, air, laminar',
-  equation: 'Nu = table over x* = L/(D_h·Re·Pr), Pr 0.71',
-  result: { name: 'mean Nusselt number on the hydraulic diameter, log-mean basis', unit: '1' },
+  equation: 'Nu = table(x*); Pr 0.71',
+  result: { name: 'mean Nusselt number on the hydraulic diameter, log-mean basis', unit: '1', symbol: 'Nu' },
+  symbols: { xStar: 'x*' },
   source: { key: 'ownComputation', where: 'boundary-layer marching, extrapolated to no step' },
   range: { xStar: [0.0005, 0.2] },
   rangeFrom: 'computed',

@@ -8,8 +8,9 @@ export function nusseltPlatesStephan1959(xStar: number, prandtl: number): number
 export const card = defineCard({
   id: 'nusseltPlatesStephan1959',
   title: 'Heat transfer between plates from the entrance on (fit)',
-  equation: 'Nu = 7.55 + 0.024·x*^−1.14/(1 + 0.0358·Pr^0.17·x*^−0.64)',
-  result: { name: 'mean Nusselt number on the hydraulic diameter, log-mean basis', unit: '1' },
+  equation: 'Nu = 7.55 + 0.024·x*^(−1.14)/(1 + 0.0358·Pr^0.17·x*^(−0.64))',
+  result: { name: 'mean Nusselt number on the hydraulic diameter, log-mean basis', unit: '1', symbol: 'Nu' },
+  symbols: { xStar: 'x*', prandtl: 'Pr' },
   source: { key: 'stephan1959', where: 'as in handbooks' },
   range: { xStar: [0.0005, 1], prandtl: [0.1, 1000] },
   rangeFrom: 'memory',

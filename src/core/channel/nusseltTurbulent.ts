@@ -13,8 +13,10 @@ export function nusseltTurbulent(reynolds: number, prandtl: number, lengthOverDi
 export const card = defineCard({
   id: 'nusseltTurbulent',
   title: 'Heat transfer in a smooth duct, turbulent',
-  equation: 'Nu = (f/8)(Re − 1000)Pr/[1 + 12.7√(f/8)(Pr^⅔ − 1)]·[1 + (D_h/L)^⅔], f = (0.79·ln Re − 1.64)⁻²',
-  result: { name: 'mean Nusselt number on the hydraulic diameter', unit: '1' },
+  equation:
+    'Nu = (f/8)·(Re − 1000)·Pr/(1 + 12.7·√(f/8)·(Pr^(2/3) − 1))·(1 + λ^(−2/3)); f = (0.79·ln(Re) − 1.64)^(−2); λ is length over diameter',
+  result: { name: 'mean Nusselt number on the hydraulic diameter', unit: '1', symbol: 'Nu' },
+  symbols: { reynolds: 'Re', prandtl: 'Pr', lengthOverDiameter: 'λ' },
   source: { key: 'gnielinski1976', where: 'with entrance factor' },
   range: { reynolds: [3000, 5e6], prandtl: [0.5, 2000], lengthOverDiameter: [1, null] },
   rangeFrom: 'textbook',

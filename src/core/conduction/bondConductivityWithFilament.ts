@@ -46,8 +46,16 @@ function inverseTangentOverRoot(u: number): number {
 export const card = defineCard({
   id: 'bondConductivityWithFilament',
   title: 'Bond line with spacer filaments, columns',
-  equation: 'k = k_a·(1 − s) + s·½∫ cosθ / [(1 − cosθ)/k_a + cosθ/k_f] dθ, −90° … 90°; s = d·ℓ/A',
-  result: { name: 'conductivity of the bond line', unit: 'W/mK' },
+  equation:
+    'k = k_a·(1 − s) + k_c·s; s = d·ℓ/A; k_c = (π/2 − 2·w·k_f/k_a)/(1/k_f − 1/k_a); w = artanh(√u)/√u; u = 1 − 2·k_f/k_a; w = arctan(√(−u))/√(−u) where u is below nil',
+  result: { name: 'conductivity of the bond line', unit: 'W/(m·K)', symbol: 'k' },
+  symbols: {
+    adhesive_WPerMK: 'k_a',
+    filament_WPerMK: 'k_f',
+    filament_m: 'd',
+    filamentLength_m: 'ℓ',
+    area_m2: 'A',
+  },
   source: { key: 'ownComputation', where: 'round filament cut into straight columns' },
   range: {},
   rangeFrom: 'not stated',

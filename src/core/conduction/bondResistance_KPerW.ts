@@ -19,8 +19,9 @@ export function bondResistance_KPerW(
 export const card = defineCard({
   id: 'bondResistance',
   title: 'Bond line between two flat faces',
-  equation: 'R = [ t / (k·(1 − v)) + 2·r_c ] / A',
-  result: { name: 'thermal resistance', unit: 'K/W' },
+  equation: 'R = (t/(k·(1 − v)) + 2·r_c)/A',
+  result: { name: 'thermal resistance', unit: 'K/W', symbol: 'R' },
+  symbols: { thickness_m: 't', k_WPerMK: 'k', area_m2: 'A', voidShare: 'v', contactPerFace_m2KPerW: 'r_c' },
   source: { key: 'interpackBond2007', where: 'abstract: adhesives have a layer term and a contact term' },
   range: { voidShare: [0, 0.3] },
   rangeFrom: 'common practice',

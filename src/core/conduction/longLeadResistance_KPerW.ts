@@ -16,8 +16,9 @@ export function longLeadResistance_KPerW(
 export const card = defineCard({
   id: 'longLeadResistance',
   title: 'Long lead cooled along its length',
-  equation: 'R = 1 / √(h·P·k·A)',
-  result: { name: 'thermal resistance to the air', unit: 'K/W' },
+  equation: 'R = 1/√(h·P·k·A)',
+  result: { name: 'thermal resistance to the air', unit: 'K/W', symbol: 'R' },
+  symbols: { h_WPerM2K: 'h', perimeter_m: 'P', k_WPerMK: 'k', section_m2: 'A' },
   source: { key: 'incropera', where: 'ch. 3, infinite fin' },
   range: {},
   rangeFrom: 'not stated',

@@ -12,8 +12,9 @@ export function narrowGap_WPerM2K(k_WPerMK: number, gap_m: number): number {
 export const card = defineCard({
   id: 'narrowGap',
   title: 'Air in a narrow gap beside the sinks',
-  equation: 'h = 2·k/b from each wall to the air between',
-  result: { name: 'heat transfer coefficient', unit: 'W/m²K' },
+  equation: 'h = 2·k/b; from each wall to the air between',
+  result: { name: 'heat transfer coefficient', unit: 'W/(m²·K)', symbol: 'h' },
+  symbols: { k_WPerMK: 'k', gap_m: 'b' },
   source: {
     key: 'incropera',
     where: 'ch. 3, plane layer; Nu = 4 of laminar flow between walls of two temperatures',

@@ -8,8 +8,9 @@ export function parallelResistance_KPerW(first_KPerW: number, second_KPerW: numb
 export const card = defineCard({
   id: 'parallelResistance',
   title: 'Two heat paths side by side',
-  equation: 'R = R₁·R₂ / (R₁ + R₂)',
-  result: { name: 'thermal resistance', unit: 'K/W' },
+  equation: 'R = R_1·R_2/(R_1 + R_2)',
+  result: { name: 'thermal resistance', unit: 'K/W', symbol: 'R' },
+  symbols: { first_KPerW: 'R_1', second_KPerW: 'R_2' },
   source: { key: 'incropera', where: 'ch. 3, parallel thermal circuit' },
   range: {},
   rangeFrom: 'not stated',

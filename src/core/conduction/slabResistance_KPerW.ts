@@ -11,8 +11,9 @@ export function slabResistance_KPerW(thickness_m: number, k_WPerMK: number, area
 export const card = defineCard({
   id: 'slabResistance',
   title: 'Conduction straight through a layer',
-  equation: 'R = t / (k·A)',
-  result: { name: 'thermal resistance', unit: 'K/W' },
+  equation: 'R = t/(k·A)',
+  result: { name: 'thermal resistance', unit: 'K/W', symbol: 'R' },
+  symbols: { thickness_m: 't', k_WPerMK: 'k', area_m2: 'A' },
   source: { key: 'incropera', where: 'ch. 3, plane wall' },
   range: {},
   rangeFrom: 'not stated',

@@ -76,8 +76,22 @@ export const leeExample: Readonly<Record<LeeVariable, number>> = {
 export const card = defineCard({
   id: 'spreadingPeak',
   title: 'Spreading under a small source, peak (Lee and others 1995)',
-  equation: 'R = (1 − ε)·φ / (π·k·r₁), φ = (Bi·tanh λτ + λ)/(Bi + λ·tanh λτ), λ = π + 1/(√π·ε)',
-  result: { name: 'spreading resistance to the middle of the source', unit: 'K/W' },
+  equation:
+    'R = (1 − ε)·φ/(π·k·ε·r); φ = (Bi·tanh(λ·τ) + λ)/(Bi + λ·tanh(λ·τ)); λ = π + 1/(√π·ε); r = √(A/π)',
+  result: { name: 'spreading resistance to the middle of the source', unit: 'K/W', symbol: 'R' },
+  symbols: {
+    radiusRatio: 'ε',
+    thicknessRatio: 'τ',
+    biot: 'Bi',
+    sourceAspect: 'a_s',
+    plateAspect: 'a_p',
+    plateArea_m2: 'A',
+    k_WPerMK: 'k',
+  },
+  aside: {
+    sourceAspect: 'says how long the source is; judged, not reckoned with',
+    plateAspect: 'says how long the plate is; judged, not reckoned with',
+  },
   source: { key: 'lee1995', where: 'closed form for the maximum' },
   range: leeRange,
   rangeFrom: 'computed',

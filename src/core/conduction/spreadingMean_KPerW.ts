@@ -18,8 +18,22 @@ export function spreadingMean_KPerW(spreading: Spreading, k_WPerMK: number, h_WP
 export const card = defineCard({
   id: 'spreadingMean',
   title: 'Spreading under a small source, mean (Lee and others 1995)',
-  equation: 'R = ½·(1 − ε)^1.5·φ / (√π·k·r₁), φ and λ as for the peak',
-  result: { name: 'spreading resistance to the mean of the source', unit: 'K/W' },
+  equation:
+    'R = 0.5·(1 − ε)^1.5·φ/(√π·k·ε·r); φ = (Bi·tanh(λ·τ) + λ)/(Bi + λ·tanh(λ·τ)); λ = π + 1/(√π·ε); r = √(A/π)',
+  result: { name: 'spreading resistance to the mean of the source', unit: 'K/W', symbol: 'R' },
+  symbols: {
+    radiusRatio: 'ε',
+    thicknessRatio: 'τ',
+    biot: 'Bi',
+    sourceAspect: 'a_s',
+    plateAspect: 'a_p',
+    plateArea_m2: 'A',
+    k_WPerMK: 'k',
+  },
+  aside: {
+    sourceAspect: 'says how long the source is; judged, not reckoned with',
+    plateAspect: 'says how long the plate is; judged, not reckoned with',
+  },
   source: { key: 'lee1995', where: 'closed form for the average' },
   range: leeRange,
   rangeFrom: 'computed',

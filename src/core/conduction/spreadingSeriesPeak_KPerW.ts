@@ -14,8 +14,18 @@ export function spreadingSeriesPeak_KPerW(given: SpreadingCase, waves = SERIES_W
 export const card = defineCard({
   id: 'spreadingSeriesPeak',
   title: 'Spreading under a rectangular source, peak, Fourier series',
-  equation: 'R = (2/cdk)·[Σ S·φ/λ + Σ S·φ/δ] + (4/cdk)·ΣΣ S·S·φ/β, S(u) = sin u / u',
-  result: { name: 'spreading resistance to the middle of the source', unit: 'K/W' },
+  equation:
+    'R = (2·Σ S_m·φ(λ)/λ + 2·Σ S_n·φ(δ)/δ + 4·Σ S_m·S_n·φ(β)/β)/(c·d·k); φ(z) = (z + (h/k)·tanh(z·t))/(z·tanh(z·t) + h/k); λ = 2·m·π/c; δ = 2·n·π/d; β = √(λ² + δ²); S_m = sin(λ·a/2)/(λ·a/2); S_n = sin(δ·b/2)/(δ·b/2)',
+  result: { name: 'spreading resistance to the middle of the source', unit: 'K/W', symbol: 'R' },
+  symbols: {
+    sourceLength_m: 'a',
+    sourceWidth_m: 'b',
+    plateLength_m: 'c',
+    plateWidth_m: 'd',
+    thickness_m: 't',
+    k_WPerMK: 'k',
+    h_WPerM2K: 'h',
+  },
   source: { key: 'muzychkaSpreading', where: 'rectangular flux channel, evaluated at the middle' },
   range: {},
   rangeFrom: 'not stated',

@@ -2,7 +2,7 @@ import { defineCard } from '../card.ts';
 import { evaluatePchip, type Pchip } from '../solve/pchip.ts';
 import { addBehind, fromRestToFree } from './addBehind.ts';
 import type { FallingCurve } from './fallingCurve.ts';
-import { curveDensity_kgPerM3, type FanCurve, fanCurveOf, prepareFanCurve } from './fanCurve.ts';
+import { curveDensity_kgPerM3, type FanCurve, fanCurveOf } from './fanCurve.ts';
 import {
   curveStage,
   type FanMember,
@@ -126,29 +126,19 @@ function shareOf(member: FanMember, flow_m3PerS: number, dp_Pa: number, rho_kgPe
 export const card = defineCard({
   id: 'fanGroup',
   title: 'Fans side by side and in a row',
-  equation: 'side by side: Q(p) = Σ Q_i(p); in a row: p(Q) = Σ p_i(Q); equal ones: p(Q) = m·p₁(Q/n)',
-  result: { name: 'pressure', unit: 'Pa' },
+  equation: 'p = m·p_1 + p_b; Q = Σ Q_i; side by side at one pressure',
+  result: { name: 'pressure', unit: 'Pa', symbol: 'p' },
+  symbols: { each_Pa: 'p_1', inARow: 'm', behind_Pa: 'p_b' },
   source: { key: 'commonPractice', where: 'flows add at one pressure, pressures at one flow' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.1, from: 'common practice' },
   assumes: ['fanLaws'],
   example: {
-    given: { shutOff_Pa: 40, freeFlow_m3PerS: 0.01, sideBySide: 2, inARow: 3, flow_m3PerS: 0.005 },
+    given: { each_Pa: 30, inARow: 3, behind_Pa: 0 },
     printed: '90',
     kind: 'worked again',
-    where: 'worked by hand on a straight curve: each at a quarter of its free delivery, 30 Pa, three times',
+    where: 'worked by hand: three equal fans behind one another, 30 Pa each at their flow',
   },
-  evaluate: ({ shutOff_Pa, freeFlow_m3PerS, sideBySide, inARow, flow_m3PerS }) => {
-    const straight = prepareFanCurve([
-      { flow_m3PerS: 0, dp_Pa: shutOff_Pa },
-      { flow_m3PerS: freeFlow_m3PerS, dp_Pa: 0 },
-    ]);
-    const standing = { loss: 8, area_m2: 1e-3 };
-    const group = prepareFanGroup([
-      { curve: straight, speedRatio: 1, sideBySide, inARow, place: 'first', standing },
-    ]);
-    evaluatePchip(group.curve.curve, flow_m3PerS, pair);
-    return pair[0] as number;
-  },
+  evaluate: ({ each_Pa, inARow, behind_Pa }) => inARow * each_Pa + behind_Pa,
 });

@@ -23,8 +23,9 @@ export function fanPressure(
 export const card = defineCard({
   id: 'fanLaws',
   title: 'A fan at another speed and density',
-  equation: 'p(Q) = (ρ/1.2)·n²·p₀(Q/n), n speed over rated speed',
-  result: { name: 'pressure', unit: 'Pa' },
+  equation: 'p = (ρ/1.2)·n²·p_0; p_0 read at Q/n; n is speed over rated speed',
+  result: { name: 'pressure', unit: 'Pa', symbol: 'p' },
+  symbols: { p0_Pa: 'p_0', speedRatio: 'n', rho_kgPerM3: 'ρ' },
   source: { key: 'douglasFluids', where: 'similarity of fans, ex. 9.6' },
   range: { speedRatio: [0.5, 1.2] },
   rangeFrom: 'common practice',

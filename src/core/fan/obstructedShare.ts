@@ -11,8 +11,9 @@ export function obstructedShare(space_m: number, diameter_m: number): number {
 export const card = defineCard({
   id: 'obstructedFan',
   title: 'A wall close to a fan',
-  equation: 'loss of flow up to 0.3·(1 − s/D) for a space s below one diameter D',
-  result: { name: 'share of the flow', unit: '1' },
+  equation: 'φ = 0.3·max(0, 1 − s/D)',
+  result: { name: 'share of the flow', unit: '1', symbol: 'φ' },
+  symbols: { space_m: 's', diameter_m: 'D' },
   source: {
     key: 'commonPractice',
     where: '10 to 30 % within one diameter, from memory; told as a warning, not counted',

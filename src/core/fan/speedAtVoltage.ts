@@ -30,8 +30,9 @@ export function speedOf(
 export const card = defineCard({
   id: 'fanSpeed',
   title: 'Fan speed over its voltage and age',
-  equation: 'n/n_rated = (1 − loss)·V·(1 − sag)/V_rated, nil below the start voltage',
-  result: { name: 'speed over rated speed', unit: '1' },
+  equation: 'n = (1 − a)·(1 − s)·V/V_r; nil where (1 − s)·V is below V_s',
+  result: { name: 'speed over rated speed', unit: '1', symbol: 'n' },
+  symbols: { supply_V: 'V', rated_V: 'V_r', start_V: 'V_s', sag: 's', speedLoss: 'a' },
   source: { key: 'commonPractice', where: 'small direct-current fans, ±5 % between half and full voltage' },
   range: {},
   rangeFrom: 'not stated',

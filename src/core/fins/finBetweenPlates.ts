@@ -30,23 +30,24 @@ export function finBetweenPlates(
 export const card = defineCard({
   id: 'finBetweenPlates',
   title: 'Fin between two plates',
-  equation: 'G_air = k·t·L·m·tanh(mH/2) at each end, G_across = k·t·L·m/sinh(mH), m = √(2h/(k·t))',
-  result: { name: 'conductance plate to air, one end', unit: 'W/K' },
+  equation: 'G = k·t·L·m·tanh(m·H/N); m = √(2·h/(k·t)); N plates that the fin stands on',
+  result: { name: 'conductance plate to air, one end', unit: 'W/K', symbol: 'G' },
+  symbols: { h_WPerM2K: 'h', k_WPerMK: 'k', thickness_m: 't', height_m: 'H', length_m: 'L', plates: 'N' },
   source: { key: 'incropera', where: 'ch. 3, fin with two given end temperatures' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.01, from: 'common practice' },
   assumes: ['oneDimensionalFin', 'uniformWallTemperature', 'tipAdiabatic'],
   example: {
-    given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 40e-3, length_m: 50e-3 },
+    given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 40e-3, length_m: 50e-3, plates: 2 },
     printed: '0.057710',
     kind: 'worked again',
     where:
       'half of it is the fin of 20 mm with an adiabatic tip: η 0.96183, 2hHLη = 0.057710, worked by hand',
   },
-  evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m }) => {
+  evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m, plates }) => {
     const out = new Float64Array(2);
-    finBetweenPlates(out, h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m, true);
+    finBetweenPlates(out, h_WPerM2K, k_WPerMK, thickness_m, height_m, length_m, plates === 2);
     return out[0] as number;
   },
 });

@@ -14,8 +14,9 @@ export function finEfficiency(
 export const card = defineCard({
   id: 'finEfficiency',
   title: 'Straight fin',
-  equation: 'η = tanh(mH)/(mH), m = √(2h/(k·t))',
-  result: { name: 'fin efficiency', unit: '1' },
+  equation: 'η = tanh(m·H)/(m·H); m = √(2·h/(k·t))',
+  result: { name: 'fin efficiency', unit: '1', symbol: 'η' },
+  symbols: { h_WPerM2K: 'h', k_WPerMK: 'k', thickness_m: 't', height_m: 'H' },
   source: { key: 'incropera', where: 'ch. 3, straight fin of even thickness' },
   range: {},
   rangeFrom: 'not stated',

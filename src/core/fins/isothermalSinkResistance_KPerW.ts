@@ -8,8 +8,9 @@ export function isothermalSinkResistance_KPerW(UA_WPerK: number, capacityFlow_WP
 export const card = defineCard({
   id: 'isothermalSinkResistance',
   title: 'Sink at one temperature with warming air',
-  equation: 'R = 1/(ε·ṁc_p), ε = 1 − e^(−UA/ṁc_p)',
-  result: { name: 'thermal resistance', unit: 'K/W' },
+  equation: 'R = 1/(ε·C); ε = 1 − exp(−UA/C)',
+  result: { name: 'thermal resistance', unit: 'K/W', symbol: 'R' },
+  symbols: { UA_WPerK: 'UA', capacityFlow_WPerK: 'C' },
   source: { key: 'incropera', where: 'ch. 11, effectiveness of one stream' },
   range: {},
   rangeFrom: 'not stated',

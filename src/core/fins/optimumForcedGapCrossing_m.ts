@@ -17,8 +17,9 @@ export function optimumForcedGapCrossing_m(
 export const card = defineCard({
   id: 'optimumForcedGapCrossing',
   title: 'Best gap between plates, from two limits',
-  equation: 'b/L = 2.73·Be^−¼, Be = Δp·L²/(μ·α)',
-  result: { name: 'gap', unit: 'm' },
+  equation: 'b = 2.73·L·Be^(−1/4); Be = Δp·L²/(μ·α)',
+  result: { name: 'gap', unit: 'm', symbol: 'b' },
+  symbols: { length_m: 'L', dp_Pa: 'Δp', mu_PaS: 'μ', diffusivity_m2PerS: 'α' },
   source: { key: 'bejanSciubba1992', where: 'scaling in the abstract; constant from memory' },
   range: {},
   rangeFrom: 'not stated',

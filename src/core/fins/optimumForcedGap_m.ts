@@ -27,8 +27,9 @@ export function bejanGap_m(
 export const card = defineCard({
   id: 'optimumForcedGap',
   title: 'Best gap between plates at a given pressure',
-  equation: 'b/L = 3.031·Be^−¼, Be = Δp·L²/(μ·α)',
-  result: { name: 'gap', unit: 'm' },
+  equation: 'b = 3.031·L·Be^(−1/4); Be = Δp·L²/(μ·α)',
+  result: { name: 'gap', unit: 'm', symbol: 'b' },
+  symbols: { length_m: 'L', dp_Pa: 'Δp', mu_PaS: 'μ', diffusivity_m2PerS: 'α' },
   source: { key: 'bejanSciubba1992', where: 'scaling in the abstract; constant computed' },
   range: {},
   rangeFrom: 'not stated',

@@ -11,8 +11,9 @@ export function overallEfficiency(finArea_m2: number, totalArea_m2: number, finE
 export const card = defineCard({
   id: 'overallEfficiency',
   title: 'Whole finned surface',
-  equation: 'η_o = 1 − (A_fins/A)·(1 − η)',
-  result: { name: 'overall surface efficiency', unit: '1' },
+  equation: 'η_o = 1 − (A_f/A)·(1 − η)',
+  result: { name: 'overall surface efficiency', unit: '1', symbol: 'η_o' },
+  symbols: { finArea_m2: 'A_f', totalArea_m2: 'A', finEfficiency: 'η' },
   source: { key: 'incropera', where: 'ch. 3, overall surface efficiency' },
   range: {},
   rangeFrom: 'not stated',

@@ -16,8 +16,9 @@ export function sinkAirConductance_WPerK(UA_WPerK: number, capacityFlow_WPerK: n
 export const card = defineCard({
   id: 'sinkAirConductance',
   title: 'Warming of the air along a sink',
-  equation: 'G = ṁc_p·ε/(1 − ε/NTU), ε = 1 − e^−NTU, NTU = UA/(ṁc_p)',
-  result: { name: 'conductance, mean to entering air', unit: 'W/K' },
+  equation: 'G = C·ε/(1 − ε/N); ε = 1 − exp(−N); N = UA/C',
+  result: { name: 'conductance, mean to entering air', unit: 'W/K', symbol: 'G' },
+  symbols: { UA_WPerK: 'UA', capacityFlow_WPerK: 'C' },
   source: { key: 'incropera', where: 'ch. 11, one-stream exchanger; rearranged' },
   range: {},
   rangeFrom: 'not stated',

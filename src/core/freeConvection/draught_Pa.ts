@@ -13,8 +13,11 @@ export function draught_Pa(around_kgPerM3: number, inside_kgPerM3: number, rise_
 export const card = defineCard({
   id: 'draught',
   title: 'Draught of a warm column',
-  equation: 'Δp = (ρ_room − ρ)·g·H·cos θ, θ tilt from upright',
-  result: { name: 'pressure', unit: 'Pa' },
+  equation: 'Δp = (ρ_r − ρ)·g·H; H plumb',
+  result: { name: 'pressure', unit: 'Pa', symbol: 'Δp' },
+  symbols: { around_kgPerM3: 'ρ_r', inside_kgPerM3: 'ρ', rise_m: 'H', elenbaas: 'El' },
+  constants: [{ symbol: 'g', says: 'acceleration of free fall', value: gravity_mPerS2, unit: 'm/s²' }],
+  aside: { elenbaas: 'says how wide the column is; judged, not reckoned with' },
   source: { key: 'douglasFluids', where: 'hydrostatics of two columns' },
   range: { elenbaas: [null, 60] },
   rangeFrom: 'computed',

@@ -8,8 +8,9 @@ export function elenbaas(rayleighGap: number, gap_m: number, height_m: number): 
 export const card = defineCard({
   id: 'elenbaas',
   title: 'Elenbaas number',
-  equation: 'El = Ra_b·b / L',
-  result: { name: 'Elenbaas number', unit: '1' },
+  equation: 'El = Ra_b·b/L',
+  result: { name: 'Elenbaas number', unit: '1', symbol: 'El' },
+  symbols: { rayleighGap: 'Ra_b', gap_m: 'b', height_m: 'L' },
   source: { key: 'elenbaas1942', where: 'definition' },
   range: {},
   rangeFrom: 'not stated',

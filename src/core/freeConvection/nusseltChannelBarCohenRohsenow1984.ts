@@ -12,8 +12,9 @@ export function nusseltChannelBarCohenRohsenow1984(elenbaas: number): number {
 export const card = defineCard({
   id: 'nusseltChannelBarCohenRohsenow1984',
   title: 'Vertical channel, both sides warm (Bar-Cohen & Rohsenow 1984)',
-  equation: 'Nu_b = [ 576/El² + 2.873/√El ]^(−½)',
-  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1' },
+  equation: 'Nu_b = (576/El² + 2.873/√El)^(−1/2)',
+  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1', symbol: 'Nu_b' },
+  symbols: { elenbaas: 'El' },
   source: { key: 'barCohenRohsenow1984', where: 'isothermal plates, symmetric' },
   range: { elenbaas: [0.1, 1e5] },
   rangeFrom: 'memory',

@@ -12,8 +12,9 @@ export function nusseltChannelElenbaas1942(elenbaas: number): number {
 export const card = defineCard({
   id: 'nusseltChannelElenbaas1942',
   title: 'Vertical channel, both sides warm (Elenbaas 1942)',
-  equation: 'Nu_b = (El/24)·[1 − exp(−35/El)]^¾',
-  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1' },
+  equation: 'Nu_b = (El/24)·(1 − exp(−35/El))^(3/4)',
+  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1', symbol: 'Nu_b' },
+  symbols: { elenbaas: 'El' },
   source: { key: 'elenbaas1942', where: 'fit through the measurements (from memory)' },
   range: { elenbaas: [0.1, 1e5] },
   rangeFrom: 'memory',

@@ -11,8 +11,9 @@ export function nusseltChannelOneSideBarCohenRohsenow1984(elenbaas: number): num
 export const card = defineCard({
   id: 'nusseltChannelOneSideBarCohenRohsenow1984',
   title: 'Vertical channel, one side warm (Bar-Cohen & Rohsenow 1984)',
-  equation: 'Nu_b = [ 144/El² + 2.873/√El ]^(−½)',
-  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1' },
+  equation: 'Nu_b = (144/El² + 2.873/√El)^(−1/2)',
+  result: { name: 'Nusselt number on the gap, heated area and entering air', unit: '1', symbol: 'Nu_b' },
+  symbols: { elenbaas: 'El' },
   source: { key: 'barCohenRohsenow1984', where: 'isothermal plate beside an insulated one (from memory)' },
   range: { elenbaas: [0.1, 1e5] },
   rangeFrom: 'memory',

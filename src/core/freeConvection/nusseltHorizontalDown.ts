@@ -11,8 +11,9 @@ export function nusseltHorizontalDown(rayleigh: number): number {
 export const card = defineCard({
   id: 'nusseltHorizontalDown',
   title: 'Plate facing down',
-  equation: 'Nu = 0.27·Ra^¼',
-  result: { name: 'Nusselt number on area over perimeter', unit: '1' },
+  equation: 'Nu = 0.27·Ra^(1/4)',
+  result: { name: 'Nusselt number on area over perimeter', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra' },
   source: { key: 'incropera', where: 'eq. 9.32' },
   range: { rayleigh: [1e5, 1e10] },
   rangeFrom: 'textbook',

@@ -13,8 +13,9 @@ export function nusseltHorizontalUp(rayleigh: number): number {
 export const card = defineCard({
   id: 'nusseltHorizontalUp',
   title: 'Plate facing up, laminar or turbulent',
-  equation: 'Nu = max(0.54·Ra^¼, 0.15·Ra^⅓)',
-  result: { name: 'Nusselt number on area over perimeter', unit: '1' },
+  equation: 'Nu = max(0.54·Ra^(1/4), 0.15·Ra^(1/3))',
+  result: { name: 'Nusselt number on area over perimeter', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra' },
   source: { key: 'incropera', where: 'eq. 9.30 and 9.31' },
   range: { rayleigh: [1e4, 1e11] },
   rangeFrom: 'textbook',

@@ -11,8 +11,9 @@ export function nusseltHorizontalUpLaminar(rayleigh: number): number {
 export const card = defineCard({
   id: 'nusseltHorizontalUpLaminar',
   title: 'Plate facing up, laminar',
-  equation: 'Nu = 0.54·Ra^¼',
-  result: { name: 'Nusselt number on area over perimeter', unit: '1' },
+  equation: 'Nu = 0.54·Ra^(1/4)',
+  result: { name: 'Nusselt number on area over perimeter', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra' },
   source: { key: 'cengel', where: 'table 9-1' },
   range: { rayleigh: [1e4, 1e7] },
   rangeFrom: 'textbook',

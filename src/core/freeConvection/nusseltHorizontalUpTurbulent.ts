@@ -11,8 +11,9 @@ export function nusseltHorizontalUpTurbulent(rayleigh: number): number {
 export const card = defineCard({
   id: 'nusseltHorizontalUpTurbulent',
   title: 'Plate facing up, turbulent',
-  equation: 'Nu = 0.15·Ra^⅓',
-  result: { name: 'Nusselt number on area over perimeter', unit: '1' },
+  equation: 'Nu = 0.15·Ra^(1/3)',
+  result: { name: 'Nusselt number on area over perimeter', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra' },
   source: { key: 'incropera', where: 'eq. 9.31' },
   range: { rayleigh: [1e7, 1e11] },
   rangeFrom: 'textbook',

@@ -25,8 +25,9 @@ export function nusseltVerticalPlateChurchillChu1975(rayleigh: number, prandtl: 
 export const card = defineCard({
   id: 'nusseltVerticalPlateChurchillChu1975',
   title: 'Vertical plate in still air (Churchill & Chu 1975)',
-  equation: 'Nu = { 0.825 + 0.387·Ra^(1/6) / [1 + (0.492/Pr)^(9/16)]^(8/27) }²',
-  result: { name: 'Nusselt number on the height', unit: '1' },
+  equation: 'Nu = (0.825 + 0.387·Ra^(1/6)/(1 + (0.492/Pr)^(9/16))^(8/27))²',
+  result: { name: 'Nusselt number on the height', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra', prandtl: 'Pr' },
   source: { key: 'churchillChu1975', where: 'as given in Incropera eq. 9.26' },
   range: { rayleigh: [null, 1e12] },
   rangeFrom: 'memory',

@@ -11,8 +11,9 @@ export function nusseltVerticalPlateLaminarChurchillChu1975(rayleigh: number, pr
 export const card = defineCard({
   id: 'nusseltVerticalPlateLaminarChurchillChu1975',
   title: 'Vertical plate in still air, laminar (Churchill & Chu 1975)',
-  equation: 'Nu = 0.68 + 0.670·Ra^¼ / [1 + (0.492/Pr)^(9/16)]^(4/9)',
-  result: { name: 'Nusselt number on the height', unit: '1' },
+  equation: 'Nu = 0.68 + 0.670·Ra^(1/4)/(1 + (0.492/Pr)^(9/16))^(4/9)',
+  result: { name: 'Nusselt number on the height', unit: '1', symbol: 'Nu' },
+  symbols: { rayleigh: 'Ra', prandtl: 'Pr' },
   source: { key: 'churchillChu1975', where: 'as given in Incropera eq. 9.27' },
   range: { rayleigh: [null, 1e9] },
   rangeFrom: 'memory',

@@ -14,8 +14,9 @@ export const NUSSELT_AT_OPTIMUM_GAP = 1.307;
 export const card = defineCard({
   id: 'optimumGap',
   title: 'Best gap between vertical plates in still air',
-  equation: 'b = 2.714·L / Ra_L^¼, Nu_b = 1.307',
-  result: { name: 'gap', unit: 'm' },
+  equation: 'b = 2.714·L/Ra_L^(1/4); Nu_b = 1.307',
+  result: { name: 'gap', unit: 'm', symbol: 'b' },
+  symbols: { height_m: 'L', rayleighHeight: 'Ra_L' },
   source: { key: 'barCohenRohsenow1984', where: 'optimum of the symmetric isothermal channel' },
   range: {},
   rangeFrom: 'not stated',

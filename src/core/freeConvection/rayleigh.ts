@@ -14,8 +14,10 @@ export function rayleigh(buoyancy_PerM3K: number, dT_K: number, length_m: number
 export const card = defineCard({
   id: 'rayleigh',
   title: 'Rayleigh number',
-  equation: 'Ra = g·β·ΔT·L³ / (ν·α)',
-  result: { name: 'Rayleigh number', unit: '1' },
+  equation: 'Ra = g·β·ΔT·L³/(ν·α)',
+  result: { name: 'Rayleigh number', unit: '1', symbol: 'Ra' },
+  symbols: { beta_PerK: 'β', nu_m2PerS: 'ν', alpha_m2PerS: 'α', dT_K: 'ΔT', length_m: 'L' },
+  constants: [{ symbol: 'g', says: 'acceleration of free fall', value: gravity_mPerS2, unit: 'm/s²' }],
   source: { key: 'incropera', where: 'ch. 9' },
   range: {},
   rangeFrom: 'not stated',

@@ -8,8 +8,9 @@ export function lumpedRise_K(power_W: number, R_KPerW: number, tau_s: number, ti
 export const card = defineCard({
   id: 'lumpedRise',
   title: 'One body after a step of power',
-  equation: 'ΔT = P·R·(1 − e^(−t/τ))',
-  result: { name: 'temperature rise', unit: 'K' },
+  equation: 'ΔT = P·R·(1 − exp(−t/τ))',
+  result: { name: 'temperature rise', unit: 'K', symbol: 'ΔT' },
+  symbols: { power_W: 'P', R_KPerW: 'R', tau_s: 'τ', time_s: 't' },
   source: { key: 'incropera', where: 'ch. 5, lumped capacitance' },
   range: {},
   rangeFrom: 'not stated',

@@ -11,8 +11,9 @@ export function lumpedTime_s(tau_s: number, dTStart_K: number, dTEnd_K: number):
 export const card = defineCard({
   id: 'lumpedTime',
   title: 'Time of one body to a temperature',
-  equation: 't = τ·ln(ΔT_start/ΔT_end)',
-  result: { name: 'time', unit: 's' },
+  equation: 't = τ·ln(ΔT_1/ΔT_2)',
+  result: { name: 'time', unit: 's', symbol: 't' },
+  symbols: { tau_s: 'τ', dTStart_K: 'ΔT_1', dTEnd_K: 'ΔT_2' },
   source: { key: 'incropera', where: 'eq. 5.5' },
   range: {},
   rangeFrom: 'not stated',

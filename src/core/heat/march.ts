@@ -1,5 +1,5 @@
 import { defineCard } from '../card.ts';
-import { createHeatNetwork, type HeatNetwork, solveHeatStep, toDatum_W } from './network.ts';
+import { type HeatNetwork, solveHeatStep, toDatum_W } from './network.ts';
 
 /** A network on its way through time, with what every step needs, allocated once. */
 export interface March {
@@ -95,27 +95,20 @@ export function stored_J({ capacity_JPerK, rise_K }: March): number {
 export const card = defineCard({
   id: 'heatMarch',
   title: 'Temperatures over time, step by step',
-  equation: '(C/Δt + G)·T₁ = C/Δt·T₀ + P; 2·T(two halves) − T(one whole), step by their difference',
-  result: { name: 'temperature rise of the first of two nodes in the example', unit: 'K' },
+  equation: 'θ_1 = (C/Δt·θ_0 + P)/(C/Δt + G); θ = 2·θ_h − θ_w; of two half steps and a whole one',
+  result: { name: 'temperature rise of a node at the end of one implicit step', unit: 'K', symbol: 'θ_1' },
+  symbols: { capacity_JPerK: 'C', step_s: 'Δt', startRise_K: 'θ_0', inward_W: 'P', outward_WPerK: 'G' },
   source: { key: 'hairerWanner1996', where: 'extrapolated implicit Euler method' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: 0.002, from: 'computed' },
   assumes: ['lumped'],
   example: {
-    given: { power_W: 5, R1_KPerW: 5, C1_JPerK: 0.5, R2_KPerW: 3, C2_JPerK: 40, time_s: 60 },
-    printed: '30.4584',
-    kind: 'computed elsewhere',
-    where: 'chip on a sink after a minute, exact by eigenvalues in a separate program',
-    within: 1e-4,
-    because: 'steps are held to 2 mK',
+    given: { capacity_JPerK: 0.5, step_s: 0.5, startRise_K: 10, inward_W: 5, outward_WPerK: 0.25 },
+    printed: '12',
+    kind: 'worked again',
+    where: 'worked by hand: (10 + 5)/(1 + 0.25)',
   },
-  evaluate: ({ power_W, R1_KPerW, C1_JPerK, R2_KPerW, C2_JPerK, time_s }) => {
-    const network = createHeatNetwork(2, [0, 1], [1, -1]);
-    network.G_WPerK.set([1 / R1_KPerW, 1 / R2_KPerW]);
-    network.power_W[0] = power_W;
-    const march = createMarch(network, Float64Array.of(C1_JPerK, C2_JPerK), 1e-3);
-    while (march.time_s < time_s && marchStep(march, time_s, 2e-3));
-    return march.rise_K[0] as number;
-  },
+  evaluate: ({ capacity_JPerK, step_s, startRise_K, inward_W, outward_WPerK }) =>
+    ((capacity_JPerK / step_s) * startRise_K + inward_W) / (capacity_JPerK / step_s + outward_WPerK),
 });

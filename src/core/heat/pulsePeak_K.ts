@@ -18,8 +18,9 @@ export function pulsePeak_K(train: PulseTrain): number {
 export const card = defineCard({
   id: 'pulsePeak',
   title: 'One body under pulses, peak',
-  equation: 'ΔT = P·R·(1 − e^(−t_on/τ)) / (1 − e^(−T/τ))',
-  result: { name: 'temperature rise', unit: 'K' },
+  equation: 'ΔT = P·R·(1 − exp(−t_1/τ))/(1 − exp(−t_2/τ))',
+  result: { name: 'temperature rise', unit: 'K', symbol: 'ΔT' },
+  symbols: { power_W: 'P', R_KPerW: 'R', tau_s: 'τ', on_s: 't_1', period_s: 't_2' },
   source: { key: 'ownComputation', where: 'two exponential pieces that join' },
   range: {},
   rangeFrom: 'not stated',

@@ -9,8 +9,9 @@ export function pulseValley_K(train: PulseTrain): number {
 export const card = defineCard({
   id: 'pulseValley',
   title: 'One body under pulses, valley',
-  equation: 'ΔT = ΔT_peak·e^(−(T − t_on)/τ)',
-  result: { name: 'temperature rise', unit: 'K' },
+  equation: 'ΔT = ΔT_p·exp(−(t_2 − t_1)/τ); ΔT_p = P·R·(1 − exp(−t_1/τ))/(1 − exp(−t_2/τ))',
+  result: { name: 'temperature rise', unit: 'K', symbol: 'ΔT' },
+  symbols: { power_W: 'P', R_KPerW: 'R', tau_s: 'τ', on_s: 't_1', period_s: 't_2' },
   source: { key: 'ownComputation', where: 'two exponential pieces that join' },
   range: {},
   rangeFrom: 'not stated',

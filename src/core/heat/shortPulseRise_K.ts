@@ -21,18 +21,20 @@ export function shortPulseRise_K(solid: DeepSolid): number {
 export const card = defineCard({
   id: 'shortPulseRise',
   title: 'Surface under a very short pulse',
-  equation: 'ΔT = 2·q·√( t / (π·k·ρ·c) )',
-  result: { name: 'temperature rise', unit: 'K' },
+  equation: 'ΔT = 2·q·√(t/(π·k·c))',
+  result: { name: 'temperature rise', unit: 'K', symbol: 'ΔT' },
+  symbols: { flux_WPerM2: 'q', time_s: 't', k_WPerMK: 'k', heat_JPerM3K: 'c' },
   source: { key: 'carslawJaeger1959', where: 'semi-infinite solid, constant flux' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['deepSolid', 'evenFilmHeat', 'steadyProperties'],
   example: {
-    given: { flux_WPerM2: 1e6, time_s: 1e-3, k_WPerMK: 27, rho_kgPerM3: 3900, cp_JPerKgK: 880 },
+    given: { flux_WPerM2: 1e6, time_s: 1e-3, k_WPerMK: 27, heat_JPerM3K: 3900 * 880 },
     printed: '3.7068',
     kind: 'worked again',
     where: 'alumina, 1 W/mm² for 1 ms, worked by hand',
   },
-  evaluate: shortPulseRise_K,
+  evaluate: ({ heat_JPerM3K, ...solid }) =>
+    shortPulseRise_K({ ...solid, rho_kgPerM3: 1, cp_JPerKgK: heat_JPerM3K }),
 });

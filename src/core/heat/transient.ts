@@ -115,8 +115,10 @@ function chainRise_K(chain: Chain): number {
 export const card = defineCard({
   id: 'transient',
   title: 'Warm-up and cool-down of a heat network',
-  equation: 'C·dT/dt = P − G·T, solved by the modes of C^−½·G·C^−½',
-  result: { name: 'temperature rise of the first of two nodes in the example', unit: 'K' },
+  equation:
+    'C_1·dT_1/dt = P − (T_1 − T_2)/R_1; C_2·dT_2/dt = (T_1 − T_2)/R_1 − T_2/R_2; T = T_1(t); by the modes of the network',
+  result: { name: 'temperature rise of the first of two nodes in the example', unit: 'K', symbol: 'T' },
+  symbols: { power_W: 'P', R1_KPerW: 'R_1', C1_JPerK: 'C_1', R2_KPerW: 'R_2', C2_JPerK: 'C_2', time_s: 't' },
   source: { key: 'ownComputation', where: 'linear equations with constant coefficients' },
   range: {},
   rangeFrom: 'not stated',

@@ -11,8 +11,9 @@ export function baffleSlotLoss(): number {
 export const card = defineCard({
   id: 'baffleSlotLoss',
   title: 'Baffle slot with a turn, fins close above',
-  equation: 'K = 2.2, on the slot velocity',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 2.2; on the slot velocity',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: {},
   source: {
     key: 'ownComputation',
     where: 'two-dimensional flow solutions, 2.0 to 2.45 with fins close above',

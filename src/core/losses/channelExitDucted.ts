@@ -12,8 +12,9 @@ export function channelExitDucted(sigma: number, momentum: number): number {
 export const card = defineCard({
   id: 'channelExitDucted',
   title: 'Exit from channels into a duct',
-  equation: 'K = 1 − 2·K_d·σ + σ², on the channel velocity',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 1 − 2·K_d·σ + σ²; on the channel velocity',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { sigma: 'σ', momentum: 'K_d' },
   source: { key: 'kaysLondon', where: 'momentum balance behind a core' },
   range: { sigma: [0, 1], momentum: [1, 1.4] },
   rangeFrom: 'textbook',

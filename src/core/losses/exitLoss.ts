@@ -8,8 +8,9 @@ export function exitLoss(): number {
 export const card = defineCard({
   id: 'exitLoss',
   title: 'A stream ends in the open',
-  equation: 'K = 1, on the velocity of the stream',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 1; on the velocity of the stream',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: {},
   source: { key: 'bordaCarnot', where: 'sudden expansion into a large space' },
   range: {},
   rangeFrom: 'textbook',

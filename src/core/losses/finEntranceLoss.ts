@@ -12,8 +12,9 @@ export function finEntranceLoss(sigma: number): number {
 export const card = defineCard({
   id: 'finEntranceLoss',
   title: 'Entrance between fins, with apparent friction',
-  equation: 'K = 0.42·(1 − σ²), on the channel velocity',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 0.42·(1 − σ²); on the channel velocity',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { sigma: 'σ' },
   source: { key: 'white2016', where: 'sudden contraction' },
   range: { sigma: [0, 1] },
   rangeFrom: 'textbook',

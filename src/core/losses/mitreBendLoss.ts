@@ -8,8 +8,9 @@ export function mitreBendLoss(): number {
 export const card = defineCard({
   id: 'mitreBendLoss',
   title: 'Sharp right-angled turn',
-  equation: 'K = 1.2, on the duct velocity',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 1.2; on the duct velocity',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: {},
   source: { key: 'rennels2012', where: '90° mitre; Miller gives 1.18' },
   range: {},
   rangeFrom: 'not stated',

@@ -20,8 +20,9 @@ export function neckDownLoss(angle_rad: number, ratio: number): number {
 export const card = defineCard({
   id: 'neckDownLoss',
   title: 'Neck-down between sloping walls',
-  equation: 'K = table over the full angle × (1 − σ)^¾ scale, on the narrow end',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = K_θ·(1 − σ)^(3/4)/(1 − 4/9)^(3/4); K_θ = table(θ); on the narrow end',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { angle_rad: 'θ', ratio: 'σ' },
   source: { key: 'rennels2012', where: 'contraction_conical of fluids 1.0.22 at σ = 4/9' },
   range: { angle_rad: [0, 3.1416], ratio: [0.1, 1] },
   rangeFrom: 'source',

@@ -11,8 +11,9 @@ export function punchedPlateLoss(free: number): number {
 export const card = defineCard({
   id: 'punchedPlateLoss',
   title: 'Perforated sheet, thin and sharp',
-  equation: 'K = [(1 − f) + 0.707·(1 − f)^0.375]²/f², on the whole opening',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = ((1 − f) + 0.707·(1 − f)^0.375)²/f²; on the whole opening',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { free: 'f' },
   source: { key: 'idelchik', where: 'diagram 4-14, as in the Modelica Standard Library' },
   range: { free: [0.05, 1] },
   rangeFrom: 'source',

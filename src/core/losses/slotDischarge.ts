@@ -11,8 +11,9 @@ export function slotDischarge(lengthOverGap: number): number {
 export const card = defineCard({
   id: 'slotDischarge',
   title: 'Leak through a crack',
-  equation: 'Q = C_d·A·√(2Δp/ρ), C_d 0.61 (short) … 0.8 (long)',
-  result: { name: 'discharge coefficient', unit: '1' },
+  equation: 'C_d = 0.61 + 0.19·min(1, max(0, λ − 1)); λ is length over width of the crack',
+  result: { name: 'discharge coefficient', unit: '1', symbol: 'C_d' },
+  symbols: { lengthOverGap: 'λ' },
   source: { key: 'commonPractice', where: 'sharp and short-tube orifices' },
   range: { lengthOverGap: [0, 10] },
   rangeFrom: 'common practice',

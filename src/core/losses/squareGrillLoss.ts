@@ -8,8 +8,9 @@ export function squareGrillLoss(free: number): number {
 export const card = defineCard({
   id: 'squareGrillLoss',
   title: 'Grill of square-edged bars',
-  equation: 'K = [0.5·(1 − f) + (1 − f²)]/f², on the whole opening',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = (0.5·(1 − f) + (1 − f²))/f²; on the whole opening',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { free: 'f' },
   source: { key: 'blevins1984', where: 'square_edge_grill' },
   range: { free: [0.1, 1] },
   rangeFrom: 'source',

@@ -9,8 +9,9 @@ export function suddenContraction(ratio: number): number {
 export const card = defineCard({
   id: 'suddenContraction',
   title: 'Sudden narrowing',
-  equation: 'K = ½·(1 − σ)^¾, on the smaller area',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = 0.5·(1 − σ)^(3/4); on the smaller area',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { ratio: 'σ' },
   source: { key: 'idelchik', where: 'sharp-edged contraction' },
   range: { ratio: [0, 1] },
   rangeFrom: 'memory',

@@ -8,8 +8,9 @@ export function suddenExpansion(ratio: number): number {
 export const card = defineCard({
   id: 'suddenExpansion',
   title: 'Sudden widening',
-  equation: 'K = (1 − σ)², on the smaller area',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = (1 − σ)²; on the smaller area',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { ratio: 'σ' },
   source: { key: 'bordaCarnot', where: 'momentum balance' },
   range: { ratio: [0, 1] },
   rangeFrom: 'textbook',

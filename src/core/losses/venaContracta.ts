@@ -28,8 +28,9 @@ export function coreEntranceLoss(sigma: number, momentum: number): number {
 export const card = defineCard({
   id: 'coreEntranceLoss',
   title: 'Entrance of a plate-fin core by free-streamline theory',
-  equation: 'K = [1 − 2C_c + C_c²·(2K_d − 1)]/C_c², 1/C_c = 1 + (2/π)(1/x − x)·arctan x, x = C_c·σ',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation: 'K = (1 − 2·C_c + C_c²·(2·K_d − 1))/C_c²; 1/C_c = 1 + (2/π)·(1/x − x)·arctan(x); x = C_c·σ',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { sigma: 'σ', momentum: 'K_d' },
   source: { key: 'kaysLondon', where: 'derivation, jet contraction by von Mises' },
   range: { sigma: [0, 0.9] },
   rangeFrom: 'computed',

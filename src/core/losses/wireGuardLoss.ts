@@ -19,8 +19,10 @@ export function wireGuardLoss(free: number): number {
 export const card = defineCard({
   id: 'wireGuardLoss',
   title: 'Guard of round wires',
-  equation: 'K = 2.0, 1.0, 0.6, 0.4, 0.2 at f = 0.3, 0.4, 0.5, 0.6, 0.7, on the whole opening',
-  result: { name: 'loss coefficient', unit: '1' },
+  equation:
+    'K = W/f²; W = table(f); 0.18 at f 0.3, 0.16 at 0.4, 0.15 at 0.5, 0.144 at 0.6, 0.098 at 0.7; on the whole opening',
+  result: { name: 'loss coefficient', unit: '1', symbol: 'K' },
+  symbols: { free: 'f' },
   source: { key: 'blevins1984', where: 'round_edge_grill of fluids 1.0.22; beyond 0.7 faded out by us' },
   range: { free: [0.3, 0.7] },
   rangeFrom: 'source',

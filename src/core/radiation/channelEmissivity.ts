@@ -24,8 +24,9 @@ export const card = defineCard({
   id: 'channelEmissivity',
   title: 'Fin channel as a radiator',
   equation:
-    'ε_a = (1 − r)(1 − X)/(1 + r·X), r = (1 − s)/(1 + s), X = (1 − ε − r)/(1 − (1 − ε)·r)·exp(−2sH/b), s ≈ √ε',
-  result: { name: 'apparent emissivity of the opening', unit: '1' },
+    'ε_a = (1 − r)·(1 − X)/(1 + r·X); r = (1 − s)/(1 + s); X = (2·q − √ε·(1 + s))/(2·q + √ε·(1 − s))·exp(−2·s·λ); s = q·√ε; q = 1 + (1 − √ε)·(0.38 − 0.34·√ε)·d³/(8 + d³); d = λ·√ε; λ is depth over gap',
+  result: { name: 'apparent emissivity of the opening', unit: '1', symbol: 'ε_a' },
+  symbols: { emissivity: 'ε', depthRatio: 'λ' },
   source: {
     key: 'kubelkaMunk1931',
     where: 'two streams over a backing; reach fitted to the groove solution',

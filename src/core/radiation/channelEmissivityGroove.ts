@@ -96,8 +96,10 @@ function settle(views: Float64Array, widths: Float64Array, emissivity: number): 
 export const card = defineCard({
   id: 'channelEmissivityGroove',
   title: 'Fin channel as a radiator, radiosity between strips',
-  equation: 'J_i = ε + (1 − ε)·Σ F_ij·J_j, F by crossed strings; ε_a = Σ A_i·J_i·F_i→opening / A_o',
-  result: { name: 'apparent emissivity of the opening', unit: '1' },
+  equation: 'ε_a = Σ A_i·J_i·F_io/A_o; J_i = ε + (1 − ε)·Σ F_ij·J_j; F by crossed strings',
+  result: { name: 'apparent emissivity of the opening', unit: '1', symbol: 'ε_a' },
+  symbols: { emissivity: 'ε', depthRatio: 'λ' },
+  aside: { depthRatio: 'shapes the groove, whose views F follow from it' },
   source: { key: 'siegelHowell', where: 'grey enclosures, crossed strings' },
   range: {},
   rangeFrom: 'not stated',

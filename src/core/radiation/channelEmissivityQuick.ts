@@ -13,8 +13,9 @@ export function channelEmissivityQuick(emissivity: number, depthRatio: number): 
 export const card = defineCard({
   id: 'channelEmissivityQuick',
   title: 'Fin channel as a radiator, evenly lit walls',
-  equation: 'ε_a = 1 / [ 1 + (A_o/A_w)·(1/ε − 1) ], A_w/A_o = 1 + 2H/b',
-  result: { name: 'apparent emissivity of the opening', unit: '1' },
+  equation: 'ε_a = 1/(1 + (1/ε − 1)/(1 + 2·λ)); λ is depth over gap',
+  result: { name: 'apparent emissivity of the opening', unit: '1', symbol: 'ε_a' },
+  symbols: { emissivity: 'ε', depthRatio: 'λ' },
   source: { key: 'siegelHowell', where: 'grey cavity of even radiosity' },
   range: { depthRatio: [0, 2] },
   rangeFrom: 'computed',

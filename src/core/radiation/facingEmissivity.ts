@@ -8,8 +8,9 @@ export function facingEmissivity(first: number, second: number): number {
 export const card = defineCard({
   id: 'facingEmissivity',
   title: 'Radiation between two facing surfaces',
-  equation: 'ε = 1/(1/ε₁ + 1/ε₂ − 1)',
-  result: { name: 'emissivity of the pair', unit: '1' },
+  equation: 'ε = 1/(1/ε_1 + 1/ε_2 − 1)',
+  result: { name: 'emissivity of the pair', unit: '1', symbol: 'ε' },
+  symbols: { first: 'ε_1', second: 'ε_2' },
   source: { key: 'incropera', where: 'ch. 13, large parallel planes' },
   range: { first: [0.01, 1], second: [0.01, 1] },
   rangeFrom: 'textbook',

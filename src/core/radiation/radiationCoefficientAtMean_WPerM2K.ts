@@ -10,7 +10,11 @@ export const card = defineCard({
   id: 'radiationCoefficientAtMean',
   title: 'Radiation as a coefficient, linearised at the mean temperature',
   equation: 'h_r = 4·ε·σ·T_m³',
-  result: { name: 'heat transfer coefficient', unit: 'W/m²K' },
+  result: { name: 'heat transfer coefficient', unit: 'W/(m²·K)', symbol: 'h_r' },
+  symbols: { emissivity: 'ε', mean_K: 'T_m' },
+  constants: [
+    { symbol: 'σ', says: 'Stefan–Boltzmann constant', value: stefanBoltzmann_WPerM2K4, unit: 'W/(m²·K⁴)' },
+  ],
   source: { key: 'lienhard', where: 'ch. 2' },
   range: { emissivity: [0, 1] },
   rangeFrom: 'source',

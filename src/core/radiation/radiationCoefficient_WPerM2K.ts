@@ -13,7 +13,11 @@ export const card = defineCard({
   id: 'radiationCoefficient',
   title: 'Radiation as a coefficient',
   equation: 'h_r = ε·σ·(T² + T_r²)·(T + T_r)',
-  result: { name: 'heat transfer coefficient', unit: 'W/m²K' },
+  result: { name: 'heat transfer coefficient', unit: 'W/(m²·K)', symbol: 'h_r' },
+  symbols: { emissivity: 'ε', T_K: 'T', room_K: 'T_r' },
+  constants: [
+    { symbol: 'σ', says: 'Stefan–Boltzmann constant', value: stefanBoltzmann_WPerM2K4, unit: 'W/(m²·K⁴)' },
+  ],
   source: { key: 'stefanBoltzmann', where: 'small grey body in a large room' },
   range: { emissivity: [0, 1] },
   rangeFrom: 'source',

@@ -12,7 +12,11 @@ export const card = defineCard({
   id: 'radiationFlux',
   title: 'Radiation to the room',
   equation: 'q = ε·σ·(T⁴ − T_r⁴)',
-  result: { name: 'heat flux', unit: 'W/m²' },
+  result: { name: 'heat flux', unit: 'W/m²', symbol: 'q' },
+  symbols: { emissivity: 'ε', T_K: 'T', room_K: 'T_r' },
+  constants: [
+    { symbol: 'σ', says: 'Stefan–Boltzmann constant', value: stefanBoltzmann_WPerM2K4, unit: 'W/(m²·K⁴)' },
+  ],
   source: { key: 'stefanBoltzmann', where: 'small grey body in a large room' },
   range: { emissivity: [0, 1] },
   rangeFrom: 'source',

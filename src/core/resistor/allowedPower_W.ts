@@ -24,8 +24,9 @@ export function allowedTemperature_K(
 export const card = defineCard({
   id: 'derating',
   title: 'Derating line of a resistor',
-  equation: 'P/P_rated = (T_max − T)/(T_max − T_full) above T_full',
-  result: { name: 'power', unit: 'W' },
+  equation: 'P = P_r·min(1, max(0, (T_0 − T)/(T_0 − T_f)))',
+  result: { name: 'power', unit: 'W', symbol: 'P' },
+  symbols: { T_K: 'T', rated_W: 'P_r', fullPowerUpTo_K: 'T_f', zeroPowerAt_K: 'T_0' },
   source: { key: 'chipConvention', where: 'film parts: 70 °C to 155 °C usual' },
   range: {},
   rangeFrom: 'not stated',

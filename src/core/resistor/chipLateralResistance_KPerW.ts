@@ -13,8 +13,9 @@ export function chipLateralResistance_KPerW(
 export const card = defineCard({
   id: 'chipLateral',
   title: 'Chip to its terminals',
-  equation: 'R = L/(12·k·w·t), both ends, mean temperature',
-  result: { name: 'thermal resistance', unit: 'K/W' },
+  equation: 'R = L/(12·k·w·t); both ends, mean temperature',
+  result: { name: 'thermal resistance', unit: 'K/W', symbol: 'R' },
+  symbols: { length_m: 'L', k_WPerMK: 'k', width_m: 'w', thickness_m: 't' },
   source: { key: 'incropera', where: 'ch. 3, plane wall with even generation' },
   range: {},
   rangeFrom: 'not stated',

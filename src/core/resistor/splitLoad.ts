@@ -158,19 +158,20 @@ function mostAmps(load: Load, { R_Ohm, tolerance, power_W }: LoadResistor, sum: 
 
 export const card = defineCard({
   id: 'splitLoad',
-  title: 'Watts in a series string',
-  equation: 'P_i = R_i·(V/ΣR)²; worst where R_i is nearest to the least sum of the others',
-  result: { name: 'power', unit: 'W' },
+  title: 'Watts in a resistor',
+  equation: 'P = d·I²·R',
+  result: { name: 'power', unit: 'W', symbol: 'P' },
+  symbols: { current_A: 'I', R_Ohm: 'R', duty: 'd' },
   source: { key: 'ohmJoule', where: 'Ohm’s and Joule’s laws' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['evenFilmHeat'],
   example: {
-    given: { supply_V: 24, R_Ohm: 10, others_Ohm: 30 },
+    given: { current_A: 0.6, R_Ohm: 10, duty: 1 },
     printed: '3.6',
     kind: 'worked again',
-    where: 'worked by hand',
+    where: 'worked by hand: 24 V across 40 Ω drive 0.6 A',
   },
-  evaluate: ({ supply_V, R_Ohm, others_Ohm }) => R_Ohm * (supply_V / (R_Ohm + others_Ohm)) ** 2,
+  evaluate: ({ current_A, R_Ohm, duty }) => duty * current_A * current_A * R_Ohm,
 });

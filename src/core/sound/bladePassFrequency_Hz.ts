@@ -8,8 +8,9 @@ export function bladePassFrequency_Hz(blades: number, rotation_PerS: number): nu
 export const card = defineCard({
   id: 'bladePass',
   title: 'Tone of the passing blades',
-  equation: 'f = z·n, z blades, n turns per second',
-  result: { name: 'frequency', unit: 'Hz' },
+  equation: 'f = z·n',
+  result: { name: 'frequency', unit: 'Hz', symbol: 'f' },
+  symbols: { blades: 'z', rotation_PerS: 'n' },
   source: { key: 'commonPractice', where: 'definition' },
   range: {},
   rangeFrom: 'not stated',

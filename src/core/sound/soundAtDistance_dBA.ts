@@ -8,8 +8,9 @@ export function soundAtDistance_dBA(level_dBA: number, from_m: number, to_m: num
 export const card = defineCard({
   id: 'soundAtDistance',
   title: 'Sound over distance',
-  equation: 'L₂ = L₁ − 20·log₁₀(r₂/r₁)',
-  result: { name: 'sound level', unit: 'dB' },
+  equation: 'L_2 = L_1 − 20·log₁₀(r_2/r_1)',
+  result: { name: 'sound level', unit: 'dB(A)', symbol: 'L_2' },
+  symbols: { level_dBA: 'L_1', from_m: 'r_1', to_m: 'r_2' },
   source: { key: 'commonPractice', where: 'free spreading from a point' },
   range: {},
   rangeFrom: 'not stated',

@@ -8,8 +8,9 @@ export function soundAtSpeed_dBA(level_dBA: number, speedRatio: number): number 
 export const card = defineCard({
   id: 'soundAtSpeed',
   title: 'Sound of a fan over speed',
-  equation: 'L₂ = L₁ + 50·log₁₀(n₂/n₁)',
-  result: { name: 'sound level', unit: 'dB' },
+  equation: 'L_2 = L_1 + 50·log₁₀(n); n is speed over rated speed',
+  result: { name: 'sound level', unit: 'dB(A)', symbol: 'L_2' },
+  symbols: { level_dBA: 'L_1', speedRatio: 'n' },
   source: { key: 'cpemmaFanLaws', where: 'speed law of fan noise' },
   range: { speedRatio: [0.4, 1.5] },
   rangeFrom: 'common practice',

@@ -9,18 +9,20 @@ export function soundSum_dBA(levels_dBA: readonly number[]): number {
 export const card = defineCard({
   id: 'soundSum',
   title: 'Sound of several fans together',
-  equation: 'L = 10·log₁₀ Σ 10^(L_i/10)',
-  result: { name: 'sound level', unit: 'dB' },
+  equation: 'L = 10·log₁₀(n·10^(L_1/10) + E); E = Σ 10^(L_i/10); of all others',
+  result: { name: 'sound level', unit: 'dB(A)', symbol: 'L' },
+  symbols: { count: 'n', level_dBA: 'L_1', othersEnergy: 'E' },
   source: { key: 'cpemmaFanLaws', where: 'adding sound levels' },
   range: {},
   rangeFrom: 'not stated',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['pointSource'],
   example: {
-    given: { first_dBA: 86, second_dBA: 80 },
+    given: { count: 1, level_dBA: 86, othersEnergy: 1e8 },
     printed: '87',
     kind: 'handbook',
-    where: 'the same page: 86 and 80 dB together',
+    where: 'the same page: 86 and 80 dB together, the energy of 80 dB being 10⁸',
   },
-  evaluate: ({ first_dBA, second_dBA }) => soundSum_dBA([first_dBA, second_dBA]),
+  evaluate: ({ count, level_dBA, othersEnergy }) =>
+    10 * Math.log10(count * 10 ** (level_dBA / 10) + othersEnergy),
 });

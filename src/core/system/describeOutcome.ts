@@ -1,3 +1,4 @@
+import { linkDrop } from '../airflow/linkLaw.ts';
 import { largestFlow, massImbalance } from '../airflow/network.ts';
 import { bladePassFrequency_Hz } from '../sound/bladePassFrequency_Hz.ts';
 import { groupSound_dBA } from '../sound/groupSound_dBA.ts';
@@ -20,6 +21,8 @@ import type {
 } from './outcome.ts';
 import { pulseResponse } from './pulses.ts';
 import type { Work } from './work.ts';
+
+const pair = new Float64Array(2);
 
 /** Reads the settled networks out into the plain answer. Computes nothing new but sums and differences. */
 export function describeOutcome(work: Work, intersections: readonly Intersection[]): Solved {
@@ -56,8 +59,12 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
     const q = flow.massFlow[i] as number;
     const rho = flow.rho[i] as number;
     const velocity = q / (rho * link.area_m2);
-    if (link.stage) draught_Pa += flow.lift[i] as number;
-    if (link.stage) stages.push({ key: link.stage, dp_Pa: flow.drop[i] as number, velocity_mPerS: velocity });
+    if (link.stage) {
+      draught_Pa += flow.lift[i] as number;
+      // At the flows of the answer, not at those one step before.
+      linkDrop(pair, link.law, q, rho, flow.mu[i] as number);
+      stages.push({ key: link.stage, dp_Pa: pair[0] as number, velocity_mPerS: velocity });
+    }
     if (!link.passage) continue;
     const part = Math.abs(fanFlow) > 1e-15 ? q / fanFlow : 0;
     share[link.passage.kind] += part;
@@ -103,14 +110,16 @@ function describeAir(work: Work, intersections: readonly Intersection[]): AirOut
 }
 
 function describeFans(work: Work, flow_m3PerS: number): FanOutcome[] {
-  const shares = work.path.fans?.shares(flow_m3PerS, work.room.rho_kgPerM3) ?? [];
+  // A fan that moves more than its curve says stands at a smaller flow of that curve.
+  const { fanFlow } = work.input.factors;
+  const shares = work.path.fans?.shares(flow_m3PerS / fanFlow, work.room.rho_kgPerM3) ?? [];
   return boxFans(work.input).map(({ kind, sideBySide, inARow, speedRatio }, index) => {
     const share = shares[index];
     return {
       index,
       count: sideBySide * inARow,
       speedRatio,
-      flow_m3PerS: share?.flow_m3PerS ?? 0,
+      flow_m3PerS: (share?.flow_m3PerS ?? 0) * fanFlow,
       dp_Pa: share?.dp_Pa ?? 0,
       backwards: share?.backwards ?? false,
       bladePass_Hz: bladePassFrequency_Hz(kind.blades, kind.rotation_PerS * speedRatio),
@@ -124,9 +133,10 @@ export function describeHeat(work: Work): HeatOutcome {
     const film_K = nodeTemperature_K(work, nodes.film);
     const body_K = nodeTemperature_K(work, nodes.body);
     const joint_K = nodeTemperature_K(work, nodes.joint);
-    const filmSide_W = contactFlow_W(work, nodes.filmContact, film_K);
-    const second_K = input.secondFace.way === 'tabs' ? joint_K : body_K;
-    const secondSide_W = contactFlow_W(work, nodes.secondContact, second_K);
+    const filmSide_W = contactFlow_W(work, nodes.filmContact, nodes.film);
+    const isTabs = input.secondFace.way === 'tabs';
+    const second_K = isTabs ? joint_K : body_K;
+    const secondSide_W = contactFlow_W(work, nodes.secondContact, isTabs ? nodes.joint : nodes.body);
     return {
       index,
       on: (input.positions[index] as (typeof input.positions)[number]).on,
@@ -214,12 +224,9 @@ function ladder(work: Work, hottest: number): Rung[] {
     rise('coating', film_K);
     return rungs;
   }
-  const start_K = nodes.filmContact
-    ? film_K
-    : input.secondFace.way === 'tabs'
-      ? at_K(nodes.joint)
-      : at_K(nodes.body);
-  const q = contactFlow_W(work, contact, start_K);
+  const start = nodes.filmContact ? nodes.film : input.secondFace.way === 'tabs' ? nodes.joint : nodes.body;
+  const start_K = at_K(start);
+  const q = contactFlow_W(work, contact, start);
   const sink = heat.sinks[contact.sink];
   rise('airRise', sink ? at_K(sink.air) : at);
   rise('finToAir', at_K(contact.plateNode));
@@ -234,10 +241,12 @@ function bondFace_K(contact: PlateContact | null, chip_K: number, q_W: number): 
   return contact ? chip_K - q_W * contact.ahead_KPerW : 0;
 }
 
-function contactFlow_W(work: Work, contact: PlateContact | null, chip_K: number): number {
+/** From the rises, which keep the digits that temperatures lose. */
+function contactFlow_W(work: Work, contact: PlateContact | null, chipNode: number): number {
   if (!contact) return 0;
-  const G = work.heat.network.G_WPerK[contact.conductance] as number;
-  return G * (chip_K - nodeTemperature_K(work, contact.plateNode));
+  const { G_WPerK, rise_K } = work.heat.network;
+  const G = G_WPerK[contact.conductance] as number;
+  return G * ((rise_K[chipNode] as number) - (rise_K[contact.plateNode] as number));
 }
 
 /** The network keeps rises over the entering air. */

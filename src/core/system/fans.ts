@@ -102,6 +102,6 @@ export function standingFans(input: SystemInput): LinkLaw {
 }
 
 /** Area between hub and rim. */
-function ringArea_m2({ opening_m, hub_m }: FanKind): number {
+export function ringArea_m2({ opening_m, hub_m }: FanKind): number {
   return (Math.PI / 4) * (opening_m * opening_m - hub_m * hub_m);
 }

@@ -2,6 +2,7 @@ import { card as conductivity } from '../air/conductivity_WPerMK.ts';
 import { card as density } from '../air/density_kgPerM3.ts';
 import { card as heatCapacity } from '../air/heatCapacity_JPerKgK.ts';
 import { card as moist } from '../air/moistFactor.ts';
+import { card as saturation } from '../air/saturationPressure_Pa.ts';
 import { card as pressure } from '../air/standardPressure_Pa.ts';
 import { card as viscosity } from '../air/viscosity_PaS.ts';
 import { card as airNetwork } from '../airflow/firstShare.ts';
@@ -28,6 +29,7 @@ import { card as finBetweenPlates } from '../fins/finBetweenPlates.ts';
 import { card as warming } from '../fins/sinkAirConductance_WPerK.ts';
 import { card as draught } from '../freeConvection/draught_Pa.ts';
 import { card as outsideWall } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
+import { card as rayleigh } from '../freeConvection/rayleigh.ts';
 import { card as heatMarch } from '../heat/march.ts';
 import { card as shortPulse } from '../heat/shortPulseRise_K.ts';
 import { card as slotTurn } from '../losses/baffleSlotLoss.ts';
@@ -53,45 +55,60 @@ import { card as soundAtSpeed } from '../sound/soundAtSpeed_dBA.ts';
 import { card as soundSum } from '../sound/soundSum_dBA.ts';
 import { boxFans, obstruction } from './fans.ts';
 import type { GrilleInput } from './input.ts';
-import type { Work } from './work.ts';
+import { carriesDraught, type Work } from './work.ts';
 
+/** Of every answer, whatever the box. */
 const always: readonly Card[] = [
   density,
   viscosity,
-  conductivity,
   heatCapacity,
-  pressure,
+  saturation,
   moist,
   frictionDeveloped,
   frictionApparent,
-  nusseltDeveloping,
   finEntrance,
   exit,
-  draught,
   airNetwork,
-  finBetweenPlates,
-  warming,
-  spreading,
-  bond,
   slab,
   lateral,
-  load,
+];
+
+/** Where at least one sink stands in the row. */
+const besideSinks: readonly Card[] = [
+  conductivity,
+  nusseltDeveloping,
+  finBetweenPlates,
+  warming,
   narrowGap,
   facing,
   radiation,
   channelEmissivity,
+  rayleigh,
   outsideWall,
-  heatMarch,
-  drift,
 ];
 
-/** While the fans turn. */
-const blowing: readonly Card[] = [fanLaws, fanSpeed, fanHeat, soundAtSpeed, soundAtDistance, bladePass];
+/** While the fans turn; time runs from there, too. */
+const blowing: readonly Card[] = [
+  heatMarch,
+  drift,
+  fanLaws,
+  fanSpeed,
+  fanHeat,
+  soundAtSpeed,
+  soundAtDistance,
+  bladePass,
+];
 
 /** Every method that an answer of the fan box can rest on. */
 export const systemCards: readonly Card[] = [
   ...always,
+  ...besideSinks,
   ...blowing,
+  pressure,
+  draught,
+  spreading,
+  bond,
+  load,
   fanGroup,
   soundSum,
   obstructed,
@@ -112,8 +129,6 @@ export const systemCards: readonly Card[] = [
   plateFin,
 ];
 
-const alwaysIds = always.map((card) => card.id);
-
 /** Card of a guard or grille, `null` where it follows no method of ours. */
 export const grilleCard: Readonly<Record<GrilleInput['kind'], Card | null>> = {
   none: null,
@@ -123,14 +138,10 @@ export const grilleCard: Readonly<Record<GrilleInput['kind'], Card | null>> = {
   square,
 };
 
-/** Ids of the cards that this answer rests on, each once. */
+/** Ids of the cards that this answer rests on, each once, in the order of `systemCards`. */
 export function usedCards(work: Work): string[] {
-  const { input, bank } = work;
-  const used = new Set<Card>();
-  for (const grille of [input.inlet.guard, input.outlet]) {
-    const card = grilleCard[grille.kind];
-    if (card) used.add(card);
-  }
+  const used = new Set<Card>([...always, ...pathCards(work), ...bankCards(work)]);
+  const { input } = work;
   if (work.path.fans) {
     for (const card of blowing) used.add(card);
     const count = boxFans(input).reduce((sum, { sideBySide, inARow }) => sum + sideBySide * inARow, 0);
@@ -139,15 +150,44 @@ export function usedCards(work: Work): string[] {
   } else {
     used.add(standingFan);
   }
-  if (input.load.duty < 1) used.add(shortPulse);
-  used.add(bank.plenumArea_m2 < bank.fanArea_m2 ? neckDown : widening);
-  used.add(input.baffle ? slotTurn : mitre);
-  if (input.baffle && input.baffle.leakGap_m > 0) used.add(crack);
-  if (input.bond.filamentLength_m > 0) used.add(filamentBond);
-  if (input.positions.some(({ part }) => part.deratedBy !== 'film')) used.add(derating);
-  if (work.sinkHeat.some((sink) => sink && sink.reynolds > laminarUpTo)) {
-    used.add(frictionTurbulent);
-    used.add(nusseltTurbulent);
+  if (input.room.pressure_Pa === null) used.add(pressure);
+  return systemCards.flatMap((card) => (used.has(card) ? [card.id] : []));
+}
+
+function pathCards(work: Work): Card[] {
+  const { input, bank, path, flow } = work;
+  const used: Card[] = [];
+  if (path.links.some(({ air }) => carriesDraught(work, air))) used.push(draught);
+  for (const grille of [input.inlet.guard, input.outlet]) {
+    const card = grilleCard[grille.kind];
+    if (card) used.push(card);
   }
-  return [...alwaysIds, ...Array.from(used, (card) => card.id)];
+  used.push(bank.plenumArea_m2 < bank.fanArea_m2 ? neckDown : widening);
+  used.push(input.baffle ? slotTurn : mitre);
+  if (input.baffle && input.baffle.leakGap_m > 0) used.push(crack);
+  const isTurbulent = path.links.some(({ law }, i) => {
+    if (law.kind !== 'channels') return false;
+    const speed = Math.abs(flow.massFlow[i] as number) / (law.count * law.gap_m * law.height_m);
+    const hydraulic_m = (2 * law.gap_m * law.height_m) / (law.gap_m + law.height_m);
+    return (speed * hydraulic_m) / (flow.mu[i] as number) > laminarUpTo;
+  });
+  if (isTurbulent) used.push(frictionTurbulent);
+  return used;
+}
+
+function bankCards({ input, heat, sinkHeat, load: split, power_W }: Work): Card[] {
+  const used: Card[] = [];
+  if (sinkHeat.some((sink) => sink !== null)) used.push(...besideSinks);
+  if (heat.positions.some(({ filmContact, secondContact }) => filmContact || secondContact)) {
+    used.push(spreading, bond);
+    if (input.bond.filamentLength_m > 0) used.push(filamentBond);
+  }
+  if (sinkHeat.some((sink) => sink && sink.reynolds > laminarUpTo)) used.push(nusseltTurbulent);
+  const isOn = input.positions.some(({ on }) => on);
+  if (isOn && input.load.excitation !== 'wattsEach') used.push(load);
+  const { duty } = input.load;
+  if (duty < 1 && duty > 0 && split.total_W > 0) used.push(shortPulse);
+  if (input.positions.some(({ part }, r) => part.deratedBy !== 'film' && (power_W[r] as number) > 0))
+    used.push(derating);
+  return used;
 }

@@ -48,7 +48,7 @@ export function collectNotes(work: Work, air: AirOutcome, heat: HeatOutcome): Ju
   };
   range(density, { T_K: heat.exhaust_K });
   range(heatCapacity, { T_K: heat.exhaust_K });
-  range(pressure, { altitude_m: input.room.altitude_m });
+  if (input.room.pressure_Pa === null) range(pressure, { altitude_m: input.room.altitude_m });
   for (const [grille, where] of [
     [input.inlet.guard, 'inlet guard'],
     [input.outlet, 'outlet grille'],

@@ -190,6 +190,8 @@ export interface PulseOutcome {
   readonly valley_K: number;
   /** At the end of one pulse into a cold box. */
   readonly single_K: number;
+  /** Of the peak, what the layers of the ceramic cannot follow in a pulse that never sees its back. */
+  readonly beyond_K: number;
   readonly trace: readonly PulsePoint[];
   readonly cycles: number;
 }

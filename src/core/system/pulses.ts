@@ -42,6 +42,7 @@ export function pulseResponse(work: Work): PulseOutcome | null {
     peak_K: work.entering_K + (train.peaks_K[hottest] as number) + beyond_K,
     valley_K: work.entering_K + (train.valleys_K[hottest] as number),
     single_K: work.input.room.T_K + (single.rises_K[hottest] as number) + beyond_K,
+    beyond_K,
     trace: train.trace(hottest),
     cycles: train.cycles,
   };

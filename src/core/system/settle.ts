@@ -74,9 +74,13 @@ function settleGently(work: Work, start_kgPerS: number): Unsolved | null {
     if (!Number.isFinite(moved_K)) return { ok: false, reason: 'noHeatPath', details: {} };
     if (hottest_K(work) > (pass > patientPasses ? 1 : hopeless) * hottestMeaningful_K) return runaway(work);
     const share = pass < 100 ? 0.3 : 0.1;
+    const before_K = work.exhaust_K;
     updateAir(work, share);
     work.moved_K = moved_K / share;
-    if (pass > 3 && work.moved_K < 1e-6 * (1 + hottestRise_K(work)))
+    // Where hardly a watt moves, metal may stand still long before the air is there.
+    const behind_K = Math.abs(work.exhaust_K - before_K) / share;
+    const enough_K = 1e-6 * (1 + hottestRise_K(work));
+    if (pass > 3 && work.moved_K < enough_K && behind_K < 10 * enough_K)
       return hottest_K(work) > hottestMeaningful_K ? runaway(work) : null;
     if (!solveNetwork(work.path, work.flow, -1, 1e-11).converged) return notConverged;
   }

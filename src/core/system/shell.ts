@@ -10,7 +10,7 @@ import type { BankGeometry } from './geometry.ts';
 import type { GrilleInput, SystemInput } from './input.ts';
 
 /** A gap closed by a slip of the saw still keeps this much air. */
-const least_m = 5e-5;
+export const least_m = 5e-5;
 
 /** What of the walls beside one sink, and of the opening above it, follows from the drawing alone. */
 export interface ShellFaces {
@@ -45,6 +45,11 @@ export interface ShellHeat {
   upwardsOffset_W: number;
   /** Outside of the box wall over the wall that faces the sink, both as rises over the room. */
   outerShare: number;
+  /** Temperatures that all this was worked at, and the air of the gap that leaves the box. */
+  plateAt_K: number;
+  wallAt_K: number;
+  outerAt_K: number;
+  gapLeaving_kgPerS: number;
 }
 
 export function createShellHeat(): ShellHeat {
@@ -57,28 +62,49 @@ export function createShellHeat(): ShellHeat {
     upwards_WPerK: 0,
     upwardsOffset_W: 0,
     outerShare: 0.5,
+    plateAt_K: 0,
+    wallAt_K: 0,
+    outerAt_K: 0,
+    gapLeaving_kgPerS: 0,
   };
+}
+
+/** A face of a sink, and the gap to the wall that it looks at. */
+export interface LookingFace {
+  readonly area_m2: number;
+  readonly gap_m: number;
+}
+
+/** Faces of one sink that look at a wall: along the collar and above it, at the ends of the row also outwards. */
+export function lookingFaces(input: SystemInput, bank: BankGeometry, s: number): LookingFace[] {
+  const { sink, box, baffle } = input;
+  const high_m = sink.length_m;
+  const collar_m = baffle ? bank.collar_m : 0;
+  const depth_m = bank.sinkDepth_m[s] as number;
+  const isEnd = s === 0 || s === bank.sinkCount - 1;
+  const look = (area_m2: number, gap_m: number) => ({ area_m2, gap_m: Math.max(least_m, gap_m) });
+  const faces = [
+    look(2 * depth_m * collar_m, bank.side_m),
+    look(2 * depth_m * (high_m - collar_m), (box.width_m - sink.width_m) / 2),
+  ];
+  if (!isEnd) return faces;
+  return [
+    ...faces,
+    look(sink.width_m * collar_m, bank.end_m),
+    look(sink.width_m * (high_m - collar_m), (box.length_m - bank.row_m) / 2),
+  ];
 }
 
 export function shellFaces(input: SystemInput, bank: BankGeometry, s: number): ShellFaces {
   const { sink, box, baffle, factors } = input;
   const high_m = sink.length_m;
   const collar_m = baffle ? bank.collar_m : 0;
-  const depth_m = bank.sinkDepth_m[s] as number;
-  const isEnd = s === 0 || s === bank.sinkCount - 1;
   const bay_m = Math.max(least_m, (box.width_m - sink.width_m) / 2);
-  const endBay_m = Math.max(least_m, (box.length_m - bank.row_m) / 2);
   let area_m2 = 0;
   let areaOverGap_m = 0;
-  const look = (face_m2: number, gap_m: number) => {
-    area_m2 += face_m2;
-    areaOverGap_m += face_m2 / Math.max(least_m, gap_m);
-  };
-  look(2 * depth_m * collar_m, bank.side_m);
-  look(2 * depth_m * (high_m - collar_m), bay_m);
-  if (isEnd) {
-    look(sink.width_m * collar_m, bank.end_m);
-    look(sink.width_m * (high_m - collar_m), endBay_m);
+  for (const face of lookingFaces(input, bank, s)) {
+    area_m2 += face.area_m2;
+    areaOverGap_m += face.area_m2 / face.gap_m;
   }
   const emissivity = Math.min(1, sink.emissivity * factors.emissivity);
   const sheet = Math.min(1, box.sheetEmissivity * factors.emissivity);
@@ -97,7 +123,7 @@ export function shellFaces(input: SystemInput, bank: BankGeometry, s: number): S
 }
 
 /** Share of the opening above the fins through which the room sees them; nothing is known of a loss typed in. */
-function freeShare({ kind, freeShare: free }: GrilleInput): number {
+export function freeShare({ kind, freeShare: free }: GrilleInput): number {
   return kind === 'none' ? 1 : kind === 'ownLoss' ? 0 : free;
 }
 
@@ -136,6 +162,9 @@ export function updateShell(
   const room_K = room.T_K;
   const plate_K = entering_K + plateRise_K;
   const wall_K = entering_K + wallRise_K;
+  heat.plateAt_K = plate_K;
+  heat.wallAt_K = wall_K;
+  heat.gapLeaving_kgPerS = gapLeaving_kgPerS;
   heat.toGap_WPerK = narrowGap_WPerM2K(room.k_WPerMK, 1) * faces.areaOverGap_m;
   heat.radiation_WPerK = faces.area_m2 * radiationCoefficient_WPerM2K(faces.facing, plate_K, wall_K);
   heat.carry_WPerK = sinkAirConductance_WPerK(
@@ -148,6 +177,7 @@ export function updateShell(
   heat.upwardsOffset_W = faces.seen_m2 * (upTangent - up) * (plate_K - room_K);
 
   const outer_K = room_K + heat.outerShare * (wall_K - room_K);
+  heat.outerAt_K = outer_K;
   const nusselt = nusseltBySlope(around.outsidePerK * Math.abs(outer_K - room_K), around.outsideSlope);
   const convection = (nusselt * room.k_WPerMK * factors.outsideHeat) / sink.length_m;
   const outside = convection + radiationCoefficient_WPerM2K(faces.sheet, outer_K, room_K);
@@ -173,7 +203,7 @@ export function updateShell(
 }
 
 /** Free convection from a small plate goes with about this power of the difference, beyond the first; steers only. */
-const convectionRises = 0.2;
+export const convectionRises = 0.2;
 
 /** Rise of the facing wall over the entering air, where it and the gap are at rest with a sink at this rise. */
 export function restingWall_K(heat: ShellHeat, plateRise_K: number, roomRise_K: number): number {

@@ -131,7 +131,7 @@ export function spreadAir(work: Work): void {
     mu[i] = air.mu_PaS;
     lift[i] = 0;
     fade[i] = 0;
-    if (air === work.room || air === work.plenum) continue;
+    if (!carriesDraught(work, link.air)) continue;
     const gain = draught_Pa(work.room.rho_kgPerM3, air.rho_kgPerM3, link.rise_m);
     lift[i] = gain;
     const q = massFlow[i] as number;
@@ -172,6 +172,12 @@ function streamAnswer(work: Work, where: LinkAir): number {
   if (!sink) return 0;
   const conducted = sink.plateToAir_WPerK * sink.plates;
   return sink.carry_WPerK / (conducted + sink.carry_WPerK + 1e-12);
+}
+
+/** Whether a draught counts along ways of this air: not along those of the room and of the plenum. */
+export function carriesDraught(work: Work, where: LinkAir): boolean {
+  const air = airOf(work, where);
+  return air !== work.room && air !== work.plenum;
 }
 
 function airOf(work: Work, where: LinkAir): AirProperties {

@@ -16,8 +16,9 @@ export interface WorkingValue {
 }
 
 export interface WorkingSymbol extends WorkingValue {
-  readonly from: 'input' | 'constant' | 'step';
-  /** Number of the step that made it. */
+  /** `settled`: found together with all other temperatures and flows, so that no single step made it. */
+  readonly from: 'input' | 'constant' | 'step' | 'settled';
+  /** Number of the step that made it; `null` unless one did. */
   readonly step: number | null;
 }
 

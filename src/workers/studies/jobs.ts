@@ -1,4 +1,5 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { workingJob } from '../../report/working/workingJob.ts';
 import { benchAdviceJob } from '../../studies/bench/advice.ts';
 import { benchCheckJob } from '../../studies/bench/check.ts';
 import { benchFitJob } from '../../studies/bench/fit.ts';
@@ -15,6 +16,7 @@ import { toleranceJob } from '../../studies/tolerance/toleranceJob.ts';
 /** Everything that workers can be asked. A new study is one line here. */
 export const jobs = {
   report: reportJob,
+  working: workingJob,
   sizing: sizingJob,
   finSizing: finSizingJob,
   fanChoice: fanChoiceJob,

@@ -41,6 +41,17 @@ describe('npm run solve', () => {
     expect(out.toLowerCase()).toContain('holds with little to spare');
   });
 
+  test('prints how a figure was computed, and the list of those that it knows', async () => {
+    const files = { 'box.json': serialiseDesign(eight) };
+    const sound = await run(['--working=sound', 'box.json'], files);
+    expect(sound.code).toBe(0);
+    expect(sound.out).toContain('Sound over distance');
+    expect((await run(['--working', 'box.json'], files)).out).toContain('film:3');
+    const none = await run(['--working=film:99', 'box.json'], files);
+    expect(none.code).toBe(2);
+    expect(none.err).toContain('No working for film:99');
+  });
+
   test('ends with 1 for a box that does not hold, and for one that has no answer', async () => {
     const hot = await run(['box.json'], { 'box.json': serialiseDesign(bare) });
     expect(hot.code).toBe(1);

@@ -21,6 +21,7 @@ const pulse: PulseOutcome = {
   peak_K: 363.15,
   valley_K: 323.15,
   single_K: 343.15,
+  beyond_K: 0,
   trace: [
     { time_s: 0, film_K: 323.15 },
     { time_s: 2, film_K: 363.15 },
