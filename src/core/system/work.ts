@@ -5,12 +5,13 @@ import { type AirState, createAirState } from '../airflow/network.ts';
 import { prepareNusselt } from '../channel/channelNusselt.ts';
 import { draught_Pa } from '../freeConvection/draught_Pa.ts';
 import { plateSlope } from '../freeConvection/nusseltVerticalPlateChurchillChu1975.ts';
-import { type LoadSplit, splitLoad } from '../resistor/splitLoad.ts';
+import type { LoadSplit } from '../resistor/splitLoad.ts';
 import { type AirPath, buildAirPath, type LinkAir } from './airPath.ts';
 import { fanPower_W } from './fans.ts';
 import { type BankGeometry, bankGeometry } from './geometry.ts';
 import { buildHeatPath, type HeatPath } from './heatPath.ts';
 import type { Run, SystemInput } from './input.ts';
+import { loadOf } from './loadOf.ts';
 import { createShellHeat, outsidePerK, type ShellHeat } from './shell.ts';
 import { createSinkHeat, type SinkHeat } from './sinkHeat.ts';
 
@@ -63,18 +64,7 @@ export interface Work {
 export function prepareWork(input: SystemInput, run: Run): Work {
   const bank = bankGeometry(input);
   const path = buildAirPath(input, bank, run);
-  const load = splitLoad({
-    kind: input.load.excitation,
-    supply: input.load.supply * Math.sqrt(input.load.scale),
-    supplyTolerance: input.load.supplyTolerance,
-    duty: input.load.duty,
-    resistors: input.positions.map(({ part, on, power_W }) => ({
-      R_Ohm: part.R_Ohm,
-      tolerance: part.tolerance,
-      on,
-      power_W: power_W * input.load.scale,
-    })),
-  });
+  const load = loadOf(input);
   const { T_K, altitude_m, pressure_Pa, relativeHumidity } = input.room;
   const p_Pa = pressure_Pa ?? standardPressure_Pa(altitude_m);
   const moist = moistFactor(T_K, p_Pa, relativeHumidity);

@@ -12,7 +12,7 @@ export const allUnknowns: readonly Unknown[] = ['bond', 'leak', 'slot', 'fan', '
 export const mostUnknowns = 3;
 
 export type ReadingKind = 'temperature' | 'pressure' | 'flow' | 'voltage' | 'sound';
-export type TemperaturePlace = 'film' | 'terminal' | 'sink' | 'sheet' | 'exhaust';
+export type TemperaturePlace = Design['readings']['temperatures'][number]['where'];
 
 /** How the prototype was run while it was read. */
 export interface Conditions {
@@ -69,6 +69,9 @@ export interface BenchQuestion {
  */
 export type Agreement = 'instrument' | 'model' | 'disagrees';
 
+/** What a computed value’s scatter comes from: a factor on a method, or the leak as it was fitted. */
+export type ModelPart = keyof Factors | 'leak';
+
 export interface CheckedReading extends Reading {
   readonly computed: number | null;
   readonly why: NoAnswer | null;
@@ -82,7 +85,7 @@ export interface CheckedReading extends Reading {
   readonly both: number | null;
   readonly agreement: Agreement | null;
   /** The method that scatters it most, and how much of the variance comes of it; `null` where none does. */
-  readonly foremost: { readonly factor: keyof Factors; readonly share: number } | null;
+  readonly foremost: { readonly part: ModelPart; readonly share: number } | null;
 }
 
 /** A sum of squares held against chance. */
@@ -100,9 +103,9 @@ export interface BenchCheckResult {
   readonly agreeing: Readonly<Record<Agreement, number>>;
   /** Over the instruments alone, nothing fitted; voltages at the fan tell of leads, not of the box, and are left out. */
   readonly chiSquare: ChiSquare;
-  /** Methods whose scatter counts, with one standard deviation of the logarithm of each. */
-  readonly methods: readonly {
-    readonly factor: keyof Factors;
+  /** What scatters the computed values: one standard deviation of the logarithm of a factor, metres for the leak. */
+  readonly parts: readonly {
+    readonly part: ModelPart;
     readonly sigma: number;
     /** Fitted to readings before; the fit’s own uncertainty stands in place of the card’s scatter. */
     readonly fitted: boolean;
@@ -149,8 +152,8 @@ export interface FittedValue {
   readonly within: number;
   /** Ended at no leak at all: `high` is then a one-sided limit of 95 %. */
   readonly atZero: boolean;
-  /** Readings at the start, and at one standard uncertainty of one reading, do they move it? Change over `within`. */
-  readonly moved: number;
+  /** What `within` would be, were all others known. */
+  readonly alone: number;
 }
 
 export interface FittedReading extends Reading {
@@ -174,7 +177,7 @@ export interface BenchFitResult {
   /** Row by row, in the order of `values`, of what was fitted (logarithms of factors; the leak itself). */
   readonly correlation: readonly (readonly number[])[];
   readonly readings: readonly FittedReading[];
-  /** Readings left out, for they tell nothing of the box: volts at the fan. */
+  /** Readings left out, for no unknown moves them: volts at the fan, and its sound. */
   readonly leftOut: readonly number[];
   readonly before: ChiSquare;
   readonly after: ChiSquare;
@@ -197,7 +200,7 @@ export type AdvisedRun = 'nominal' | 'reduced' | 'stopped';
 
 /** One reading that could be taken, settled. */
 export interface Candidate extends Conditions {
-  /** `film 3 nominal`, unique. */
+  /** `onFilm 3 nominal`, unique. */
   readonly id: string;
   readonly run: AdvisedRun;
   readonly kind: Exclude<ReadingKind, 'voltage'>;
@@ -220,14 +223,22 @@ export interface Advised {
   readonly leaves: Readonly<Partial<Record<Unknown, number | null>>>;
 }
 
-/** How long until a place stands still within an ordinary instrument. */
+/** How long until a place stands still. */
 export interface Wait {
   readonly where: TemperaturePlace;
   readonly number: number;
-  /** From a cold box on. */
-  readonly time_s: number | null;
-  readonly settled_K: number;
-  readonly within: number;
+  /** From a cold box on, until it is no farther than `left_K` from where it ends. */
+  readonly time_s: number;
+  readonly end_K: number;
+  readonly left_K: number;
+}
+
+/** How the box warms up in one way of running it. */
+export interface Course {
+  readonly run: AdvisedRun;
+  readonly waits: readonly Wait[];
+  /** Slowest time constant, from the end of the course; `null` where hardly anything warms up. */
+  readonly slowest_s: number | null;
 }
 
 export interface BenchAdviceResult {
@@ -236,9 +247,7 @@ export interface BenchAdviceResult {
   /** What the readings that are there leave open, 95 %; `null` where they tell nothing of it, or not apart from another. */
   readonly now: Readonly<Partial<Record<Unknown, number | null>>>;
   readonly advised: readonly Advised[];
-  readonly waits: readonly Wait[];
-  /** Slowest time constant of the warm-up, from its end; `null` where it is not followed. */
-  readonly slowest_s: number | null;
+  readonly courses: readonly Course[];
   /** Ways the box could not be run for a reading, with the reason. */
   readonly cannot: readonly { readonly run: AdvisedRun; readonly why: NoAnswer }[];
 }

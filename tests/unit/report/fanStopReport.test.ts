@@ -30,6 +30,9 @@ const at = (time_s: number, film_K: number): TimePoint => ({
   joint_K: film_K - 2,
   exhaust_K: film_K - 30,
   films_K: [film_K],
+  joints_K: [film_K - 2],
+  sinks_K: [film_K - 20],
+  outsides_K: [film_K - 40],
   flow_m3PerS: 1e-5,
   margins_K: {},
 });
