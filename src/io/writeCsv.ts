@@ -1,4 +1,4 @@
-import { readNumber } from './csv.ts';
+import { readNumber } from './cellNumbers.ts';
 
 export type CsvCell = string | number | null;
 

@@ -1,4 +1,5 @@
-import { readCsv, readNumber } from '../../io/csv.ts';
+import { readNumber } from '../../io/cellNumbers.ts';
+import { readCsv } from '../../io/csv.ts';
 import type { PositionColumn } from './pastePositions.ts';
 
 /** Cells of a text that was copied from a spreadsheet; `null` where it is a single value and no table. */
@@ -14,7 +15,7 @@ export function pastedPairs(text: string): readonly (readonly [string, string])[
   const read = readCsv(text);
   if (!read.ok) return null;
   const { rows, decimal } = read.table;
-  const startsWithDigit = (cell: string) => readNumber(cell, decimal) !== null || /^\s*[\d.]/.test(cell);
+  const startsWithDigit = (cell: string) => readNumber(cell, decimal ?? '.') !== null || /^\s*[\d.]/.test(cell);
   const pairs = rows
     .filter((row) => row.length >= 2 && startsWithDigit(row[0] ?? ''))
     .map((row): [string, string] => [row[0] ?? '', row[1] ?? '']);

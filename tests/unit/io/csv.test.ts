@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCsv, readNumber } from '../../../src/io/csv.ts';
+import { readNumber } from '../../../src/io/cellNumbers.ts';
+import { readCsv } from '../../../src/io/csv.ts';
 
 const tableOf = (text: string) => {
   const read = readCsv(text);
@@ -34,7 +35,7 @@ describe('reading a table', () => {
       'tabs',
       'flow\tpressure\n0\t60\n1\t55',
       '\t',
-      '.',
+      null,
       [
         ['flow', 'pressure'],
         ['0', '60'],
@@ -45,7 +46,7 @@ describe('reading a table', () => {
       'blanks',
       '0 60\n 1   55\n',
       ' ',
-      '.',
+      null,
       [
         ['0', '60'],
         ['1', '55'],
@@ -75,16 +76,23 @@ describe('reading a table', () => {
       'a comma and a blank after it',
       'flow, pressure\n0, 60\n1, 55',
       ',',
-      '.',
+      null,
       [
         ['flow', 'pressure'],
         ['0', '60'],
         ['1', '55'],
       ],
     ],
-    ['one column', '60\n55\n', '\t', '.', [['60'], ['55']]],
+    [
+      'one column of decimal commas under a word',
+      'watts\n1,5\n22,25\n',
+      '\t',
+      ',',
+      [['watts'], ['1,5'], ['22,25']],
+    ],
+    ['one column', '60\n55\n', '\t', null, [['60'], ['55']]],
   ])('finds %s', (_name, text, separator, decimal, rows) => {
-    expect(tableOf(text)).toEqual({ separator, decimal, rows });
+    expect(tableOf(text)).toMatchObject({ separator, decimal, rows });
   });
 
   test('skips a byte order mark, comments and empty lines, and takes any line end', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCsv, readNumber } from '../../../src/io/csv.ts';
+import { readNumber } from '../../../src/io/cellNumbers.ts';
+import { readCsv } from '../../../src/io/csv.ts';
 import { type CsvCell, writeCsv } from '../../../src/io/writeCsv.ts';
 
 const readBack = (text: string) => {
