@@ -1,3 +1,4 @@
+import { nominalTotal_W } from '../core/system/loadOf.ts';
 import { defaultDesign } from '../model/defaults.ts';
 import type { Design } from '../model/design.ts';
 import {
@@ -10,7 +11,7 @@ import {
   readingKeys,
   readingLists,
 } from '../model/readings.ts';
-import { nominalLoad_W } from '../studies/nominalLoad.ts';
+import { toCore } from '../model/toCore.ts';
 import { placed, typed } from './edits.ts';
 import { insertRow, removeRow, rowsAt } from './rows.ts';
 import type { Entered } from './state.ts';
@@ -24,7 +25,7 @@ const most = { load_W: 1e5, fan_V: 500 } as const;
 /** As the box stands in the design: its nominal watts, its room, the supply of its first fan. */
 export function presentConditions(design: Design): Conditions {
   return {
-    load_W: Number(Math.min(most.load_W, nominalLoad_W(design)).toPrecision(6)),
+    load_W: Number(Math.min(most.load_W, nominalTotal_W(toCore(design))).toPrecision(6)),
     room_K: design.room.T_K,
     fan_V: Math.min(most.fan_V, design.fan.supply_V),
   };

@@ -1,9 +1,17 @@
-import type { NoAnswer, Reading, ReadingKind, TemperaturePlace, Unknown } from '../../studies/bench/types.ts';
+import type {
+  ModelPart,
+  NoAnswer,
+  Reading,
+  ReadingKind,
+  TemperaturePlace,
+  Unknown,
+} from '../../studies/bench/types.ts';
 import type { Said } from '../amount.ts';
 import { duration } from '../durations.ts';
 import type { Dimension } from '../format.ts';
 import { quantity } from '../format.ts';
 import { amountOf, saidAs, saidQuantity, saidTemperature } from '../said.ts';
+import { factorWords } from '../tolerance/toleranceWords.ts';
 import type { UnitSystem } from '../types.ts';
 import { fixed, temperature, watts } from '../words.ts';
 
@@ -43,11 +51,11 @@ export const unknownWords: Readonly<
 };
 
 const places: Readonly<Record<TemperaturePlace, string>> = {
-  film: 'film',
-  terminal: 'terminal',
-  sink: 'sink',
-  sheet: 'sheet by sink',
-  exhaust: 'exhaust air',
+  onFilm: 'film',
+  onTerminal: 'terminal',
+  onSink: 'sink',
+  onSheet: 'sheet by sink',
+  inExhaust: 'exhaust air',
 };
 
 const others: Readonly<Record<Exclude<ReadingKind, 'temperature'>, string>> = {
@@ -62,7 +70,7 @@ type Where = Pick<Reading, 'kind' | 'where' | 'number'>;
 /** "film 3", "exhaust air", "plenum pressure". */
 export function placeWords({ kind, where, number }: Where): string {
   if (kind !== 'temperature') return others[kind];
-  if (where === null || where === 'exhaust') return places.exhaust;
+  if (where === null || where === 'inExhaust') return places.inExhaust;
   return `${places[where]} ${number}`;
 }
 
@@ -87,6 +95,11 @@ export function conditionWords(
 ): string {
   const run = `${watts(load_W, system)}, ${temperature(room_K, system, 1)}, ${quantity(fan_V, 'voltage', system, 3)}`;
   return time_s === null ? run : `${run}, after ${duration(time_s)}`;
+}
+
+/** What scatters a computed value, in a sentence. */
+export function partWords(part: ModelPart): string {
+  return part === 'leak' ? 'the width of the leak' : factorWords[part];
 }
 
 const dimensions: Readonly<Record<ReadingKind, readonly [itself: Dimension, change: Dimension]>> = {

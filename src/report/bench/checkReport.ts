@@ -12,13 +12,13 @@ import type { Cell } from '../makeTable.ts';
 import { table } from '../makeTable.ts';
 import type { StudyReport } from '../studyReport.ts';
 import { lineChartTable } from '../tables.ts';
-import { factorWords } from '../tolerance/toleranceWords.ts';
 import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, counted, fixed, listed } from '../words.ts';
 import {
   chanceWords,
   conditionWords,
   noAnswerWords,
+  partWords,
   placeWords,
   saidDifference,
   saidReading,
@@ -142,7 +142,7 @@ function withinRemark(readings: readonly CheckedReading[]): string {
   const factors = [
     ...new Set(
       readings.flatMap(({ agreement, foremost }) =>
-        agreement !== null && agreement !== 'instrument' && foremost ? [factorWords[foremost.factor]] : [],
+        agreement !== null && agreement !== 'instrument' && foremost ? [partWords(foremost.part)] : [],
       ),
     ),
   ].slice(0, 3);

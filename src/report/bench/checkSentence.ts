@@ -52,11 +52,11 @@ const ownName = (reading: CheckedReading) => placeWords(reading);
 const warmer = { one: ownName, more: 'warmer', less: 'cooler' };
 
 const groupWords: Readonly<Record<Group, GroupWords>> = {
-  film: { many: 'the films run', ...warmer },
-  terminal: { many: 'the terminals run', ...warmer },
-  sink: { many: 'the sinks run', ...warmer },
-  sheet: { many: 'the sheet runs', ...warmer },
-  exhaust: { many: 'the exhaust air is', ...warmer, one: () => 'the exhaust air' },
+  onFilm: { many: 'the films run', ...warmer },
+  onTerminal: { many: 'the terminals run', ...warmer },
+  onSink: { many: 'the sinks run', ...warmer },
+  onSheet: { many: 'the sheet runs', ...warmer },
+  inExhaust: { many: 'the exhaust air is', ...warmer, one: () => 'the exhaust air' },
   pressure: {
     many: 'the plenum pressure is',
     one: () => 'the plenum pressure',
@@ -84,7 +84,7 @@ function offWords(readings: readonly CheckedReading[], system: UnitSystem): stri
   const groups = new Map<Group, CheckedReading[]>();
   for (const reading of readings) {
     if (reading.times === null) continue;
-    const group = reading.kind === 'temperature' ? (reading.where ?? 'exhaust') : reading.kind;
+    const group = reading.kind === 'temperature' ? (reading.where ?? 'inExhaust') : reading.kind;
     groups.set(group, [...(groups.get(group) ?? []), reading]);
   }
   const off = [...groups].flatMap(([group, found]) => {
@@ -103,7 +103,7 @@ function groupPhrase(group: Group, found: readonly CheckedReading[], system: Uni
   const base = mean(found.map(({ computed }) => computed ?? 0));
   const size =
     words.relative && base !== 0 ? percent(Math.abs(change / base)) : sizeWords(first.kind, change, system);
-  const isNumbered = found.length === 1 && first.kind === 'temperature' && first.where !== 'exhaust';
+  const isNumbered = found.length === 1 && first.kind === 'temperature' && first.where !== 'inExhaust';
   const subject = isNumbered ? `${words.one(first)} runs` : words.many;
   return `${subject} ${size} ${change > 0 ? words.more : words.less} than computed`;
 }

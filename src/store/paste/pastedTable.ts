@@ -15,7 +15,8 @@ export function pastedPairs(text: string): readonly (readonly [string, string])[
   const read = readCsv(text);
   if (!read.ok) return null;
   const { rows, decimal } = read.table;
-  const startsWithDigit = (cell: string) => readNumber(cell, decimal ?? '.') !== null || /^\s*[\d.]/.test(cell);
+  const startsWithDigit = (cell: string) =>
+    readNumber(cell, decimal ?? '.') !== null || /^\s*[\d.]/.test(cell);
   const pairs = rows
     .filter((row) => row.length >= 2 && startsWithDigit(row[0] ?? ''))
     .map((row): [string, string] => [row[0] ?? '', row[1] ?? '']);
