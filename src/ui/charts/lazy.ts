@@ -8,3 +8,4 @@ export const LinesChart = lazy(() => import('./LinesChart.tsx'));
 export const HistogramChart = lazy(() => import('./HistogramChart.tsx'));
 export const GapChart = lazy(() => import('./GapChart.tsx'));
 export const GapMapChart = lazy(() => import('./GapMapChart.tsx'));
+export const ResidualsChart = lazy(() => import('./ResidualsChart.tsx'));
