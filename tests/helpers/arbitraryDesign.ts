@@ -4,6 +4,7 @@ import { defaultDesign } from '../../src/model/defaults.ts';
 import type { Design } from '../../src/model/design.ts';
 import { type CountField, fieldAt, type QuantityField } from '../../src/model/fields.ts';
 import { toCore } from '../../src/model/toCore.ts';
+import { oneReadingEach } from './readings.ts';
 
 /** `hard`: anything the form takes. `usual`: what a workshop would build. */
 export type Flavour = 'hard' | 'usual';
@@ -210,7 +211,7 @@ export function arbitraryDesign(
     share: fc.array(fc.double({ min: 0.02, max: 0.98, noNaN: true }), { minLength: 12, maxLength: 12 }),
   });
   return raw.map(({ share, ...drawn }) => {
-    const design = { ...defaultDesign, ...drawn, invented: true } as Design;
+    const design = { ...defaultDesign, ...drawn, readings: oneReadingEach, invented: true } as Design;
     return makeFit(
       flavour === 'usual' ? makeOrdinary(design, share) : makeTurn(design, share),
       share,
@@ -234,6 +235,7 @@ function fanKind(flavour: Flavour, place: string) {
     standingLoss: draw.even(`${place}.standingLoss`),
     sound_dBA: draw.even(`${place}.sound_dBA`),
     soundAt_m: draw.log(`${place}.soundAt_m`),
+    curveSource: fc.constant('an invented sheet'),
     curve: arbitraryCurve(flavour),
   };
 }
