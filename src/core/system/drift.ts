@@ -72,7 +72,7 @@ function wholeOf({ load, positions }: SystemInput): ((films_K: readonly number[]
 }
 
 /** Last moment outside ±`within`, s, found between two points of a decay; nil where never outside. */
-function lastOutside_s(
+export function lastOutside_s(
   points: readonly TimePoint[],
   away: (point: TimePoint) => number,
   within: number,

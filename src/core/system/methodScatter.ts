@@ -60,16 +60,24 @@ const alongside: readonly Card[] = [
 export interface MethodScatter {
   readonly factor: keyof Factors;
   readonly card: Card;
-  /** Of the factor's logarithm; its middle value is 1. */
+  /** Of the factor’s logarithm; its middle value is the factor of the box. */
   readonly sigma: number;
+  /** Known from readings of a prototype: then `sigma` is what these leave open, not the card’s. */
+  readonly fitted: boolean;
 }
 
-/** Factors whose methods an answer rests on, by the ids of the cards it used. */
-export function methodScatter(used: readonly string[]): MethodScatter[] {
-  return Object.entries(scatterCards).flatMap(([factor, card]) => {
+/** One standard uncertainty of the logarithm of each factor that was fitted to readings. */
+export type FittedSigmas = Readonly<Partial<Record<keyof Factors, number>>>;
+
+/** Factors whose methods an answer rests on, by the ids of the cards it used, and those that were fitted. */
+export function methodScatter(used: readonly string[], fitted: FittedSigmas = {}): MethodScatter[] {
+  return Object.entries(scatterCards).flatMap(([key, card]): MethodScatter[] => {
+    const factor = key as keyof Factors;
+    const known = fitted[factor];
+    if (known !== undefined) return [{ factor, card, sigma: known, fitted: true }];
     const { sigma } = card.scatter;
     if (sigma === null || !used.includes(card.id)) return [];
-    return [{ factor: factor as keyof Factors, card, sigma: Math.sqrt(Math.log1p(sigma * sigma)) }];
+    return [{ factor, card, sigma: Math.sqrt(Math.log1p(sigma * sigma)), fitted: false }];
   });
 }
 

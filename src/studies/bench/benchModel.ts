@@ -20,20 +20,27 @@ export interface BenchModel {
   readonly compute: (box: SystemInput) => Computed[];
 }
 
-/** Courses for readings are followed more finely than those on the screen, so that their slopes can be told. */
-const courseTolerance_K = 0.02;
+/** Of one step before its correction: what is left is some thousandths of a kelvin, so that slopes can be told. */
+const courseTolerance_K = 0.1;
+
+/** Readings by equal conditions, in the order in which these first appear. */
+export function grouped(readings: readonly Reading[]): Reading[][] {
+  const byKey = new Map<string, Reading[]>();
+  for (const reading of readings) {
+    const key = conditionsKey(reading);
+    const known = byKey.get(key);
+    if (known) known.push(reading);
+    else byKey.set(key, [reading]);
+  }
+  return [...byKey.values()];
+}
 
 /**
  * All readings beside one box and its neighbours, one solve or one course for every group of equal conditions.
  * @param middle the box that others differ from by little
  */
 export function benchModel(middle: SystemInput, readings: readonly Reading[]): BenchModel {
-  const byKey = new Map<string, Reading[]>();
-  for (const reading of readings) {
-    const key = conditionsKey(reading);
-    byKey.set(key, [...(byKey.get(key) ?? []), reading]);
-  }
-  const groups = [...byKey.values()].map((each) => groupOf(middle, each));
+  const groups = grouped(readings).map((each) => groupOf(middle, each));
   const place = new Map(readings.map((reading, at) => [reading, at]));
   return {
     groups,
@@ -50,7 +57,8 @@ export function benchModel(middle: SystemInput, readings: readonly Reading[]): B
   };
 }
 
-function groupOf(middle: SystemInput, readings: readonly Reading[]): Group {
+/** @param readings of equal conditions, one at least */
+export function groupOf(middle: SystemInput, readings: readonly Reading[]): Group {
   const [first] = readings as [Reading];
   const bench = onBench(middle, first);
   if (!bench) return { readings, bench, compute: () => readings.map(() => ({ value: null, why: 'noLoad' })) };

@@ -1,11 +1,11 @@
-import { chiSquareTail } from '../../core/solve/chiSquareTail.ts';
 import { type Fit, levenbergMarquardt } from '../../core/solve/levenbergMarquardt.ts';
 import type { SystemInput } from '../../core/system/input.ts';
 import { toCore } from '../../model/toCore.ts';
 import type { Job } from '../job.ts';
 import { benchModel } from './benchModel.ts';
+import { chiSquareOf } from './chiSquareOf.ts';
 import { fittedReadings, fittedValue } from './fitResult.ts';
-import { readingsOf, tellsOfBox, tellsOfUnknowns } from './readingsOf.ts';
+import { readingsOf, tellsOfUnknowns } from './readingsOf.ts';
 import { refusedAfter, refusedBefore } from './refusals.ts';
 import type {
   BenchFitQuestion,
@@ -112,24 +112,6 @@ function startOf(input: SystemInput, unknowns: readonly Unknown[]): SystemInput 
 
 function written(input: SystemInput, unknowns: readonly Unknown[], fitted: ArrayLike<number>): SystemInput {
   return unknowns.reduce((box, unknown, i) => fittedUnknowns[unknown].write(box, fitted[i] as number), input);
-}
-
-/** @param taken degrees of freedom that fitting has taken */
-export function chiSquareOf(
-  readings: readonly Reading[],
-  computed: readonly Computed[],
-  taken: number,
-): ChiSquare {
-  let value = 0;
-  let count = 0;
-  readings.forEach((reading, i) => {
-    const there = computed[i]?.value ?? null;
-    if (there === null || !tellsOfBox(reading)) return;
-    value += ((2 * (reading.value - there)) / reading.within) ** 2;
-    count++;
-  });
-  const degrees = Math.max(0, count - taken);
-  return { value, degrees, chance: degrees > 0 ? chiSquareTail(value, degrees) : null };
 }
 
 function nothingFitted(unknowns: readonly Unknown[], all: readonly Reading[]): BenchFitResult {

@@ -2,7 +2,7 @@ import type { Known } from '../../core/solve/known.ts';
 import type { Fit } from '../../core/solve/levenbergMarquardt.ts';
 import type { SystemInput } from '../../core/system/input.ts';
 import { mostUnknowns, type Reading, type Refusal, type Unknown } from './types.ts';
-import { coverage, fittedUnknowns } from './unknowns.ts';
+import { believable, coverage, fittedUnknowns } from './unknowns.ts';
 
 /** What stands against a fit before anything is computed. */
 export function refusedBefore(
@@ -37,9 +37,6 @@ export function refusedAfter(fit: Fit, unknowns: readonly Unknown[]): Refusal | 
 function isNoLeak(unknown: Unknown | undefined, side: number): boolean {
   return unknown === 'leak' && side < 0;
 }
-
-/** An unknown whose 95 % are wider than this is not told: a factor of e, a millimetre of leak. */
-const believable = 1;
 
 /** Which unknown the readings do not tell, or which two they do not tell apart. */
 export function refusedBy(known: Known, unknowns: readonly Unknown[]): Refusal | null {

@@ -69,8 +69,8 @@ export interface BenchQuestion {
  */
 export type Agreement = 'instrument' | 'model' | 'disagrees';
 
-/** What a computed value’s scatter comes from: a factor on a method, or the leak as it was fitted. */
-export type ModelPart = keyof Factors | 'leak';
+/** What a computed value’s scatter comes from: a factor on a method, the leak as it was fitted, or the fan’s sound over its speed. */
+export type ModelPart = keyof Factors | 'leak' | 'sound';
 
 export interface CheckedReading extends Reading {
   readonly computed: number | null;
@@ -103,7 +103,7 @@ export interface BenchCheckResult {
   readonly agreeing: Readonly<Record<Agreement, number>>;
   /** Over the instruments alone, nothing fitted; voltages at the fan tell of leads, not of the box, and are left out. */
   readonly chiSquare: ChiSquare;
-  /** What scatters the computed values: one standard deviation of the logarithm of a factor, metres for the leak. */
+  /** What scatters the computed values: one standard deviation of the logarithm of a factor, metres for the leak, a share of the level for sound. */
   readonly parts: readonly {
     readonly part: ModelPart;
     readonly sigma: number;

@@ -63,6 +63,9 @@ export const fittedUnknowns: Readonly<Record<Unknown, FittedUnknown>> = {
 /** Standard uncertainties in the half width of an interval of 95 % of a normal distribution. */
 export const coverage = 1.959964;
 
+/** An unknown whose 95 % are wider than this, as fitted, is not told: a factor of e, a millimetre of leak. */
+export const believable = 1;
+
 /** Half width of 95 %, as told: relative for a factor, metres for the leak. @param sigma of what is fitted */
 export function withinOf(unknown: Unknown, sigma: number): number {
   return unknown === 'leak' ? (coverage * sigma) / perMetre : Math.sinh(Math.min(50, coverage * sigma));

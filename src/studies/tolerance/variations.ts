@@ -1,10 +1,11 @@
-import { ordinaryRun, type SystemInput, unitFactors } from '../../core/system/input.ts';
+import { ordinaryRun, type SystemInput } from '../../core/system/input.ts';
 import { type MethodScatter, methodScatter } from '../../core/system/methodScatter.ts';
 import { systemCards } from '../../core/system/methods.ts';
 import { trustOf } from '../../core/system/trust.ts';
 import type { Design } from '../../model/design.ts';
 import { type DesignSpread, spreadsInUse } from '../../model/spreads/spreads.ts';
 import { tolerances } from '../../model/spreads/tolerances.ts';
+import { fittedSigmas } from '../bench/fittedSigmas.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { type Place, placesOf } from './places.ts';
 import type { Deviation } from './variate.ts';
@@ -48,7 +49,7 @@ export function variationsOf(design: Design, input: SystemInput, methods: boolea
     spreads.some(({ path }) => path === resistance),
   );
   stateDrawn(draft.design, spreads);
-  const factors: Record<string, number> = { ...unitFactors };
+  const factors: Record<string, number> = { ...input.factors };
   const used = cardsUsed(input);
   const inputs = (isShared: boolean) =>
     spreads
@@ -57,7 +58,7 @@ export function variationsOf(design: Design, input: SystemInput, methods: boolea
         variation: { is: 'input', spread } as Variation,
         draws: inputDraws(spread, draft, design),
       }));
-  const scatter = methods ? methodScatter(used) : [];
+  const scatter = methods ? methodScatter(used, fittedSigmas(design)) : [];
   const alone = scatter.map((each) => ({
     variation: { is: 'method', scatter: each } as Variation,
     draws: [methodDraw(each, factors)],
@@ -82,8 +83,15 @@ function cardsUsed(input: SystemInput): readonly string[] {
 
 type Draw = Omit<Drawn, 'of'>;
 
+/** About the factor of the box: 1, or what was fitted to readings. */
 function methodDraw({ factor, sigma }: MethodScatter, factors: Record<string, number>): Draw {
-  const place = { in: factors, key: factor, nominal: 1, low: 0, high: Number.POSITIVE_INFINITY };
+  const place = {
+    in: factors,
+    key: factor,
+    nominal: factors[factor] as number,
+    low: 0,
+    high: Number.POSITIVE_INFINITY,
+  };
   return { kind: 'lognormal', size: sigma, relative: true, sets: [place] };
 }
 
