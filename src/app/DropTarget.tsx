@@ -1,17 +1,19 @@
 import { useEffect, useRef, useState } from 'react';
 import styles from './DropTarget.module.css';
 
-/** A design file may be dropped anywhere on the page. */
+/** A design file may be dropped anywhere on the page, but for places that take files of their own. */
 export function DropTarget({ onFile }: { readonly onFile: (file: File) => void }) {
   const [over, setOver] = useState(false);
   const take = useRef(onFile);
   take.current = onFile;
   useEffect(() => {
     const carriesFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+    const isTakenThere = ({ target }: DragEvent) =>
+      target instanceof Element && target.closest('[data-takes-files]') !== null;
     const enter = (event: DragEvent) => {
       if (!carriesFile(event)) return;
       event.preventDefault();
-      setOver(true);
+      setOver(!isTakenThere(event));
     };
     const leave = (event: DragEvent) => {
       if (event.relatedTarget === null) setOver(false);
@@ -20,7 +22,7 @@ export function DropTarget({ onFile }: { readonly onFile: (file: File) => void }
       if (!carriesFile(event)) return;
       event.preventDefault();
       setOver(false);
-      const file = event.dataTransfer?.files[0];
+      const file = isTakenThere(event) ? null : event.dataTransfer?.files[0];
       if (file) take.current(file);
     };
     window.addEventListener('dragover', enter);

@@ -1,4 +1,4 @@
-import { act, fireEvent, screen } from '@testing-library/react';
+import { act, fireEvent, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
 import { defaultDesign } from '../../src/model/defaults.ts';
@@ -302,11 +302,57 @@ describe('the panel of a part', () => {
     const cell = screen.getByRole('textbox', { name: /^Point 1, flow/ });
     const table = 'flow;pressure\n0 cfm;0,2 inH2O\n10 cfm;0,1 inH2O\n20 cfm;0 inH2O\n';
     fireEvent.paste(cell, { clipboardData: { getData: () => table } });
+    expect(await screen.findByText(/^3 points taken over: flow from “flow”/)).toHaveAttribute(
+      'role',
+      'status',
+    );
     const { curve } = state().design.fan;
     expect(curve).toHaveLength(3);
     expect(curve[1]?.flow_m3PerS).toBeCloseTo((10 * 0.028316846592) / 60, 12);
     expect(curve[0]?.dp_Pa).toBeCloseTo(0.2 * 249.08891, 2);
     expect(screen.getByRole('textbox', { name: /^Point 2, flow/ })).toHaveValue('10 cfm');
+  });
+
+  test('tells the page why a table pasted into a cell was not taken', async () => {
+    const { state } = await open('fan');
+    const cell = screen.getByRole('textbox', { name: /^Point 1, flow/ });
+    fireEvent.paste(cell, { clipboardData: { getData: () => 'speed;watts\n1;2' } });
+    await waitFor(() => expect(state().notice).toMatch(/^No column is the flow/));
+    expect(state().design.fan.curve).toHaveLength(6);
+  });
+
+  test('opens a table from a file, by choice or by drop, and notes the name where none stands', async () => {
+    const { user, state } = await open('fan');
+    const file = (name: string, text: string) => new File([text], name, { type: 'text/csv' });
+    const first = file('stand.csv', 'p [Pa];Q [m³/h]\n60;0\n3o;20\n0;40\n');
+    await user.upload(screen.getByLabelText('File: Paste a table of points'), first);
+    expect(await screen.findByText(/One cell does not fit/)).toBeInTheDocument();
+    const wrong = screen.getByRole('textbox', { name: /^Point 2, pressure/ });
+    expect(wrong).toHaveValue('3o');
+    expect(wrong).toBeInvalid();
+    expect(state().design.fan.curveSource).toBe('stand.csv');
+    const section = screen.getByRole('region', { name: 'Fan curve' });
+    const dataTransfer = { types: ['Files'], files: [file('other.txt', '0\t50\n30\t0\n')] };
+    fireEvent.dragOver(section, { dataTransfer });
+    expect(section).toHaveAttribute('data-over', 'true');
+    fireEvent.drop(section, { dataTransfer });
+    await waitFor(() => expect(state().design.fan.curve).toHaveLength(2));
+    expect(section).toHaveAttribute('data-over', 'false');
+    expect(state().design.fan.curveSource).toBe('stand.csv');
+  });
+
+  test('keeps ten megabytes out of the page', async () => {
+    const { state } = await open('fan');
+    const big = '1;2\n'.repeat(2_500_000);
+    const box = screen.getByRole('textbox', { name: 'Paste a table of points', hidden: true });
+    const went = fireEvent.paste(box, { clipboardData: { getData: () => big } });
+    expect(went).toBe(false);
+    expect(screen.getByText(/^This text has 10 million letters/)).toBeInTheDocument();
+    fireEvent.paste(screen.getByRole('textbox', { name: /^Point 1, flow/ }), {
+      clipboardData: { getData: () => big },
+    });
+    await waitFor(() => expect(state().notice).toMatch(/million letters/));
+    expect(state().design.fan.curve).toHaveLength(6);
   });
 
   test('lets a pasted number be a number', async () => {

@@ -1,20 +1,24 @@
 import type { Design } from '../../model/design.ts';
+import { rowLimits } from '../../model/fields.ts';
 import { setAt } from '../../model/path.ts';
 import { without } from '../drafts.ts';
 import { typed } from '../edits.ts';
 import { type Point, rowsAt } from '../rows.ts';
 import type { Entered } from '../state.ts';
 
-/** All points of a curve at once; a cell that does not read keeps its text and is told. @returns why not, in a string */
+/**
+ * All points of a curve at once, in the order in which they come; a cell that does not read keeps its text and is told.
+ * @returns why not, in a string
+ */
 export function pastePoints(
   state: Entered,
   list: string,
   rows: readonly (readonly [string, string])[],
 ): Partial<Entered> | string {
-  if (rows.length < 2) return 'A curve needs at least two rows.';
-  if (rows.length > 100) return `That is ${rows.length} rows; at most 100 fit.`;
-  const old = rowsAt<Point>(state, list);
-  const points = rows.map((_, index) => old[index] ?? { flow_m3PerS: 0, dp_Pa: 0 });
+  const { least, most } = rowLimits(list);
+  if (rows.length < least) return 'A curve needs at least two rows.';
+  if (rows.length > most) return `That is ${rows.length} rows; at most ${most} fit.`;
+  const points = rows.map((): Point => ({ flow_m3PerS: 0, dp_Pa: 0 }));
   let next: Entered = {
     ...state,
     design: setAt<Design>(state.design, list, points),
@@ -25,5 +29,19 @@ export function pastePoints(
     next = { ...next, ...typed(next, `${list}[${index}].flow_m3PerS`, flow) };
     next = { ...next, ...typed(next, `${list}[${index}].dp_Pa`, pressure) };
   });
-  return next;
+  return { ...next, design: setAt<Design>(next.design, list, withStandIns(next, list)) };
+}
+
+/** Under a text that does not read stands its neighbour's value, so that nothing is told of a row that is right. */
+function withStandIns(state: Entered, list: string): Point[] {
+  const points = rowsAt<Point>(state, list).map((point) => ({ ...point }));
+  for (const key of ['flow_m3PerS', 'dp_Pa'] as const) {
+    const reads = points.map((_, index) => state.drafts[`${list}[${index}].${key}`]?.problem === null);
+    let last = points[reads.indexOf(true)]?.[key] ?? 0;
+    points.forEach((point, index) => {
+      if (reads[index]) last = point[key];
+      else point[key] = last;
+    });
+  }
+  return points;
 }

@@ -1,3 +1,4 @@
+import { type Columns, withUnit } from '../../io/columns.ts';
 import { defaultPosition } from '../../model/defaults.ts';
 import type { Design } from '../../model/design.ts';
 import { rowLimits } from '../../model/fields.ts';
@@ -6,38 +7,25 @@ import { parseIn } from '../../model/say.ts';
 import { without } from '../drafts.ts';
 import { placed, typed } from '../edits.ts';
 import type { Entered } from '../state.ts';
-
-export type PositionColumn = 'part' | 'resistance' | 'on' | 'flipped' | 'watts';
-
-/** What people write at the head of such a column. */
-const heads: Readonly<Record<PositionColumn, RegExp>> = {
-  part: /^(?:part|kind|type|name)s?\b/i,
-  resistance: /^(?:resistance|value|ohms?|Ω|R)(?:\b|$|\s|[,([/])/i,
-  on: /^(?:on|in use|switched)\b/i,
-  flipped: /^flip/i,
-  watts: /^(?:watts?|power|load|P|W)\b/i,
-};
+import { quoted } from './curveColumns.ts';
+import { isTorn, type PositionColumn, positionTable } from './positionTable.ts';
 
 /** A part, a resistance or a yes that cannot be taken: the whole table is refused. */
 class Refused extends Error {}
 
 /**
- * Lays a pasted table over the row of resistors, from `row` on; the row grows as far as it must. With a head its names
- * say what the columns are, without one they are `columns`, in turn. Watts that do not read keep their text, as if
- * typed; anything else that does not read refuses the table, and the sentence says where.
+ * Lays a table over the row of resistors, from `row` on; the row grows as far as it must. With a head its names say what
+ * the columns are and its units what bare numbers are in, without one the columns are taken by their number. Watts that
+ * do not read keep their text, as if typed; anything else that does not read refuses the table, and the sentence says
+ * where.
  */
-export function pastePositions(
-  state: Entered,
-  row: number,
-  cells: readonly (readonly string[])[],
-  columns: readonly PositionColumn[],
-): Partial<Entered> | string {
-  const head = headOf(cells[0] ?? []);
-  const body = head === null ? cells : cells.slice(1);
-  const meaning = head ?? columns;
+export function pastePositions(state: Entered, row: number, columns: Columns): Partial<Entered> | string {
+  const { head, meaning, body, lines } = positionTable(columns);
   if (body.length === 0) return 'There is no row below the head of this table.';
   if (!meaning.some((column) => column !== null))
-    return 'None of these columns is known. A head may name part, resistance, on, flip or watts.';
+    return `None of these columns is known: ${quoted(head?.map(({ written }) => written) ?? [])}. A head may name part, resistance, on, flip or watts.`;
+  if (head === null && isTorn(columns))
+    return 'Each line is one number with a decimal comma, or two numbers. Write decimal points, or part the cells by tabs or semicolons.';
   const { most } = rowLimits('positions');
   const length = Math.max(state.design.positions.length, row + body.length);
   if (length > most) return `That would make ${length} resistors; at most ${most} fit.`;
@@ -49,8 +37,9 @@ export function pastePositions(
     for (const [at, line] of body.entries()) {
       for (const [column, cell] of line.entries()) {
         const means = meaning[column];
-        if (!means || cell.trim() === '') continue;
-        next = { ...next, ...takeCell(next, row + at, means, cell.trim(), at + 1) };
+        if (!means || cell === '') continue;
+        const whole = withUnit(cell, head?.[column]?.unit ?? null);
+        next = { ...next, ...takeCell(next, row + at, means, whole, lines[at] ?? at + 1) };
       }
     }
   } catch (refusal) {
@@ -58,18 +47,6 @@ export function pastePositions(
     throw refusal;
   }
   return next;
-}
-
-/** What each column is, `null` where its head says nothing known; `null` at all where the first line is no head. */
-function headOf(line: readonly string[]): (PositionColumn | null)[] | null {
-  const named = line.map((cell) => nameOf(cell.trim()));
-  const isHead = named.some((name) => name !== null) && !line.some((cell) => /^[\d.,+-]/.test(cell.trim()));
-  return isHead ? named : null;
-}
-
-function nameOf(cell: string): PositionColumn | null {
-  const found = Object.entries(heads).find(([, pattern]) => pattern.test(cell));
-  return found === undefined ? null : (found[0] as PositionColumn);
 }
 
 function takeCell(
@@ -96,7 +73,7 @@ function takeCell(
 function yesOrNo(cell: string, line: number): boolean {
   if (/^(?:yes|y|on|true|1|x|✓)$/i.test(cell)) return true;
   if (/^(?:no|n|off|false|0|-|–)$/i.test(cell)) return false;
-  throw new Refused(`Row ${line}: “${cell}” is neither yes nor no.`);
+  throw new Refused(`Line ${line}: “${cell}” is neither yes nor no.`);
 }
 
 function partCalled({ parts }: Design, cell: string, line: number): number {
@@ -106,19 +83,19 @@ function partCalled({ parts }: Design, cell: string, line: number): number {
   const number = Number(cell);
   if (Number.isInteger(number) && number >= 1 && number <= parts.length) return number - 1;
   const known = parts.map(({ name }, at) => `${at + 1} “${name}”`).join(', ');
-  throw new Refused(`Row ${line}: there is no part “${cell}”. There are ${known}.`);
+  throw new Refused(`Line ${line}: there is no part “${cell}”. There are ${known}.`);
 }
 
 /** The part with that resistance; where there is none, one like the row's own with that resistance is added. */
 function withResistance(state: Entered, row: number, cell: string, line: number): Partial<Entered> {
   const { design } = state;
   const read = parseIn(cell, 'resistance', undefined, state.system);
-  if (!read.ok) throw new Refused(`Row ${line}: “${cell}” is no resistance. ${read.reason}`);
+  if (!read.ok) throw new Refused(`Line ${line}: “${cell}” is no resistance. ${read.reason}`);
   const same = design.parts.findIndex(({ R_Ohm }) => Math.abs(R_Ohm - read.value) <= 1e-9 * read.value);
   if (same >= 0) return placed(state, { [`positions[${row}].part`]: same });
   const { most } = rowLimits('parts');
   if (design.parts.length >= most)
-    throw new Refused(`Row ${line}: a box has at most ${most} kinds of resistor.`);
+    throw new Refused(`Line ${line}: a box has at most ${most} kinds of resistor.`);
   const like = design.parts[design.positions[row]?.part ?? 0] ?? design.parts[0];
   const name = /Ω|ohm/i.test(cell) ? cell : `${cell} Ω`;
   const added = { ...state, design: setAt(design, 'parts', [...design.parts, { ...like, name }]) };

@@ -1,6 +1,4 @@
 import { getAt } from '../../model/path.ts';
-import { pastedPairs } from '../../store/paste/pastedTable.ts';
-import { pastePoints } from '../../store/paste/pastePoints.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
@@ -9,6 +7,8 @@ import { fieldId } from './fieldId.ts';
 import { PasteTable } from './PasteTable.tsx';
 import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
+import { TableDrop } from './TableDrop.tsx';
+import { useTableTaking } from './useTableTaking.ts';
 
 interface Props {
   /** `fan.curve`, `moreFans[0].curve` or `extras[0].points`. */
@@ -29,16 +29,12 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
   const noteId = `${fieldId(list)}-note`;
   const point = owner === '' ? 'point' : `${owner}, point`;
   const nameRow = (row: number) => `${owner === '' ? 'Point' : point} ${row + 1}`;
-  const take = (rows: NonNullable<ReturnType<typeof pastedPairs>>) =>
-    apply((entered) => pastePoints(entered, list, rows), 'Curve pasted');
-  const paste = (text: string) => {
-    const rows = pastedPairs(text);
-    if (rows === null) return false;
-    take(rows);
-    return true;
-  };
+  const table = useTableTaking(async (text, file) => {
+    const { pasteCurve } = await import('../../store/paste/pasteCurve.ts');
+    return pasteCurve(apply, list, text, file);
+  });
   return (
-    <section aria-labelledby={`${fieldId(list)}-heading`}>
+    <TableDrop heading={`${fieldId(list)}-heading`} onFile={table.fromFile}>
       <h3 id={`${fieldId(list)}-heading`} className={styles.heading}>
         {heading}
       </h3>
@@ -65,7 +61,7 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
                     path={`${list}[${row}].flow_m3PerS`}
                     name={`${nameRow(row)}, flow`}
                     noteId={noteId}
-                    onPaste={paste}
+                    onPaste={table.fromCell}
                   />
                 </td>
                 <td>
@@ -73,7 +69,7 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
                     path={`${list}[${row}].dp_Pa`}
                     name={`${nameRow(row)}, pressure`}
                     noteId={noteId}
-                    onPaste={paste}
+                    onPaste={table.fromCell}
                   />
                 </td>
                 <td className={styles.acts}>
@@ -100,13 +96,10 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
       <RowsNote id={noteId} list={list} nameRow={nameRow} help={help} />
       <PasteTable
         summary="Paste a table of points"
-        help="Two columns, flow and pressure; units may stand in the cells. A head is left out. It takes the place of all points."
-        onTake={(text) => {
-          const rows = pastedPairs(text);
-          return rows === null ? 'No two columns of numbers found.' : take(rows);
-        }}
+        help="Flow and pressure, by the names or units of their heads, or two columns in this order; a file may be dropped here too. It takes the place of all points."
+        table={table}
       />
       {count === 0 && <Button onClick={() => addPoint(list, 0)}>Use measured points instead</Button>}
-    </section>
+    </TableDrop>
   );
 }

@@ -1,5 +1,3 @@
-import { columnsWithoutHead, pastedTable } from '../../store/paste/pastedTable.ts';
-import { pastePositions } from '../../store/paste/pastePositions.ts';
 import { useActions, useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { Glyph } from '../kit/Glyph.tsx';
@@ -10,6 +8,8 @@ import { fieldId } from './fieldId.ts';
 import { PasteTable } from './PasteTable.tsx';
 import { RowsNote } from './RowsNote.tsx';
 import styles from './rows.module.css';
+import { TableDrop } from './TableDrop.tsx';
+import { type TableTaking, useTableTaking } from './useTableTaking.ts';
 
 const noteId = 'positions-note';
 const nameRow = (row: number) => `Resistor ${row + 1}`;
@@ -20,9 +20,9 @@ export function PositionsEditor() {
   const withWatts = useDesign(({ design }) => design.load.excitation === 'wattsEach');
   const withParts = useDesign(({ design }) => design.parts.length > 1);
   const { addPosition, setAllPositions } = useActions();
-  const paste = usePasteFrom(0);
+  const table = useRowTaking(0);
   return (
-    <section aria-labelledby="positions-heading">
+    <TableDrop heading="positions-heading" onFile={table.fromFile}>
       <h3 id="positions-heading">The row, from the fan</h3>
       <table className={styles.table}>
         <thead>
@@ -72,24 +72,20 @@ export function PositionsEditor() {
       </div>
       <PasteTable
         summary="Paste a table of resistors"
-        help="A head may name part, resistance, on, flip and watts, in any order. Without one: watts; part and watts; or part, on, flip, watts. The row grows as far as it must."
-        onTake={paste}
+        help="A head may name part, resistance, on, flip and watts, in any order, with units. Without one: watts; part and watts; or part, on, flip, watts. The row grows as far as it must."
+        table={table}
       />
-    </section>
+    </TableDrop>
   );
 }
 
-/** Lays a pasted table over the row from this resistor on. @returns why not, `null` where it was taken */
-function usePasteFrom(row: number) {
+/** Lays a table over the row from this resistor on. */
+function useRowTaking(row: number): TableTaking {
   const { apply } = useActions();
-  return (text: string): string | null => {
-    const cells = pastedTable(text) ?? [[text]];
-    const width = Math.max(...cells.map((line) => line.length));
-    return apply(
-      (entered) => pastePositions(entered, row, cells, columnsWithoutHead(width)),
-      'Resistors pasted',
-    );
-  };
+  return useTableTaking(async (text, file) => {
+    const { pasteRow } = await import('../../store/paste/pasteRow.ts');
+    return pasteRow(apply, row, text, file);
+  });
 }
 
 interface RowProps {
@@ -103,7 +99,7 @@ function PositionRow({ index, withParts, withWatts }: RowProps) {
   const position = useDesign(({ design }) => design.positions[index]);
   const parts = useDesign(({ design }) => design.parts);
   const { setValue, duplicatePosition, removePosition, setAllPositions } = useActions();
-  const paste = usePasteFrom(index);
+  const table = useRowTaking(index);
   if (position === undefined) return null;
   const place = `positions[${index}]`;
   const name = nameRow(index);
@@ -143,7 +139,7 @@ function PositionRow({ index, withParts, withWatts }: RowProps) {
             path={`${place}.power_W`}
             name={`${name}, watts`}
             noteId={noteId}
-            onPaste={(text) => pastedTable(text) !== null && paste(text) === null}
+            onPaste={table.fromCell}
           />
         </td>
       )}

@@ -2,18 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../../../src/store/designStore.ts';
 import { fieldView } from '../../../../src/store/fieldView.ts';
-import { columnsWithoutHead, pastedTable } from '../../../../src/store/paste/pastedTable.ts';
-import { pastePositions } from '../../../../src/store/paste/pastePositions.ts';
+import { pasteRow } from '../../../../src/store/paste/pasteRow.ts';
 
 function paste(text: string, row = 0) {
   const store = createDesignStore(exampleById('eightResistors'));
-  const cells = pastedTable(text) ?? [[text]];
-  const columns = columnsWithoutHead(Math.max(...cells.map((line) => line.length)));
-  const refusal = store
-    .getState()
-    .apply((entered) => pastePositions(entered, row, cells, columns), 'Resistors pasted');
+  const { ok, words } = pasteRow(store.getState().apply, row, text);
   const { design } = store.getState();
-  return { store, refusal, design, watts: design.positions.map(({ power_W }) => power_W) };
+  return { store, refusal: ok ? null : words, design, watts: design.positions.map(({ power_W }) => power_W) };
 }
 
 describe('a table of resistors pasted from a spreadsheet', () => {
@@ -54,6 +49,22 @@ describe('a table of resistors pasted from a spreadsheet', () => {
     expect(design.parts[1]).toMatchObject({ rated_W: design.parts[0]?.rated_W });
   });
 
+  test('takes the units of its head for bare numbers', () => {
+    const { design, watts } = paste('R (kΩ);watts [mW]\n0,022;1500\n4,7;500 mW\n47R;2 W');
+    expect(watts.slice(0, 3)).toEqual([1.5, 0.5, 2]);
+    expect(design.parts.map(({ R_Ohm }) => R_Ohm)).toEqual([22, 4700, 47]);
+    expect(design.parts[1]?.name).toBe('4,7 kΩ');
+  });
+
+  test('says how many rows it has taken', () => {
+    const store = createDesignStore(exampleById('eightResistors'));
+    expect(pasteRow(store.getState().apply, 0, '1\n2', 'watts.csv')).toEqual({
+      ok: true,
+      words: '2 rows taken over. Undo brings back what was there.',
+    });
+    expect(store.getState().history.past.at(-1)?.name).toBe('Resistors opened');
+  });
+
   test('keeps watts that do not read as typed, and tells them', () => {
     const { store } = paste('2\nlots\n3');
     expect(fieldView(store.getState(), 'positions[1].power_W')).toMatchObject({
@@ -64,9 +75,12 @@ describe('a table of resistors pasted from a spreadsheet', () => {
   });
 
   test.each([
-    ['part;watts\nno such part;2', /^Row 1: there is no part “no such part”\. There are 1 “/],
-    ['on;watts\nyes;2\nmaybe;3', /^Row 2: “maybe” is neither yes nor no/],
-    ['R;watts\nfew;2', /^Row 1: “few” is no resistance/],
+    ['part;watts\nno such part;2', /^Line 2: there is no part “no such part”\. There are 1 “/],
+    ['on;watts\nyes;2\nmaybe;3', /^Line 3: “maybe” is neither yes nor no/],
+    ['R;watts\nfew;2', /^Line 2: “few” is no resistance/],
+    ['1,5\n2,5', /one number with a decimal comma, or two numbers/],
+    ['remark;colour\n1;2', /None of these columns is known: “remark”, “colour”\./],
+    ['"1;2', /^Line 1: a quote is opened/],
     ['watts;on', /no row below the head/],
     [Array.from({ length: 70 }, () => '1').join('\n'), /70 resistors; at most 64/],
   ])('is refused whole where it cannot be taken: %s', (text, reason) => {
