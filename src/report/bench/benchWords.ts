@@ -99,7 +99,8 @@ export function conditionWords(
 
 /** What scatters a computed value, in a sentence. */
 export function partWords(part: ModelPart): string {
-  return part === 'leak' ? 'the width of the leak' : factorWords[part];
+  if (part === 'leak') return 'the width of the leak';
+  return part === 'sound' ? 'the sound of a fan in a box' : factorWords[part];
 }
 
 const dimensions: Readonly<Record<ReadingKind, readonly [itself: Dimension, change: Dimension]>> = {

@@ -43,7 +43,7 @@ export type CheckState = Agreement | 'noAnswer';
 export interface CheckReport extends StudyReport {
   readonly check: TextTable;
   /** One for every row of `check`. */
-  readonly states: readonly CheckState[];
+  readonly rows: readonly { readonly key: string; readonly state: CheckState }[];
   readonly residuals: ResidualChart | null;
   readonly warmUp: LineChart | null;
 }
@@ -66,7 +66,7 @@ export function checkReport(
     sentence: checkSentence(result, system),
     remarks: remarksOf(design, result, system),
     check,
-    states: result.readings.map(({ agreement }) => agreement ?? 'noAnswer'),
+    rows: result.readings.map(({ path, agreement }) => ({ key: path, state: agreement ?? 'noAnswer' })),
     residuals,
     warmUp,
     tables: [

@@ -1,4 +1,4 @@
-import { readColumns, withUnit } from '../../io/columns.ts';
+import { type Columns, readColumns, withUnit } from '../../io/columns.ts';
 import type { Design } from '../../model/design.ts';
 import { rowLimits } from '../../model/fields.ts';
 import { labelOfOption } from '../../model/options.ts';
@@ -10,15 +10,18 @@ import {
   type Place,
   placeNumbers,
   type ReadingList,
+  readingCount,
   readingKeys,
 } from '../../model/readings.ts';
 import { parseIn } from '../../model/say.ts';
 import { listPath, nextConditions } from '../readingEdits.ts';
 import { readText } from '../readText.ts';
-import type { Entered } from '../state.ts';
+import type { DesignActions, Entered } from '../state.ts';
 import { rememberUnit, unitTyped } from '../unitTyped.ts';
 import { type Means, orderWithoutHead, type ReadingColumn, readingColumn } from './readingColumns.ts';
 import { type ReadPlace, readPlace } from './readingPlace.ts';
+import { tooLong } from './tableSize.ts';
+import { refused, type Told, taken } from './told.ts';
 
 /** A cell that cannot be taken: the whole table is refused, and nothing of it is lost. */
 class Refused extends Error {}
@@ -43,10 +46,27 @@ interface Line {
  * order; without them the columns are `orderWithoutHead`. One cell that does not read refuses the table, and the sentence
  * says which.
  */
-export function pasteReadings(state: Entered, text: string): Partial<Entered> | string {
+export function pasteReadings(apply: DesignActions['apply'], text: string, file?: string): Told {
+  const tooMuch = tooLong(text);
+  if (tooMuch !== null) return refused(tooMuch);
   const read = readColumns(text);
-  if (!read.ok) return read.reason;
-  const { head, rows } = read.columns;
+  if (!read.ok) return refused(read.reason);
+  let count = 0;
+  const refusal = apply(
+    (entered) => {
+      const placed = placeReadings(entered, read.columns);
+      if (typeof placed !== 'string' && placed.design)
+        count = readingCount(placed.design) - readingCount(entered.design);
+      return placed;
+    },
+    file === undefined ? 'Readings pasted' : 'Readings opened',
+  );
+  return refusal === null
+    ? taken(`${count === 1 ? 'One reading' : `${count} readings`} taken over.`)
+    : refused(refusal);
+}
+
+function placeReadings(state: Entered, { head, rows }: Columns): Partial<Entered> | string {
   try {
     const columns = columnsOf(head?.map(readingColumn) ?? null, rows[0]?.length ?? 0);
     return placedBehind(state, takeRows(state, columns, rows));

@@ -1,4 +1,7 @@
 import { reportJob } from '../../report/reportJob.ts';
+import { benchAdviceJob } from '../../studies/bench/advice.ts';
+import { benchCheckJob } from '../../studies/bench/check.ts';
+import { benchFitJob } from '../../studies/bench/fit.ts';
 import { changesJob } from '../../studies/changes/changes.ts';
 import { compareJob } from '../../studies/compare/compare.ts';
 import { gapLineJob } from '../../studies/gaps/gapLine.ts';
@@ -20,6 +23,9 @@ export const jobs = {
   compare: compareJob,
   gaps: gapLineJob,
   gapMap: gapMapJob,
+  benchCheck: benchCheckJob,
+  benchFit: benchFitJob,
+  benchAdvice: benchAdviceJob,
 } as const;
 
 export type Jobs = typeof jobs;

@@ -1,11 +1,12 @@
 import { useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { type ReadingList, readingKeys, readingLists } from '../../../model/readings.ts';
-import { pasteReadings } from '../../../store/paste/pasteReadings.ts';
 import { addReading, listPath } from '../../../store/readingEdits.ts';
 import { useActions, useDesign, useDesignStore } from '../../bench/DesignContext.ts';
 import { fieldId } from '../../fields/fieldId.ts';
 import { PasteTable } from '../../fields/PasteTable.tsx';
+import { TableDrop } from '../../fields/TableDrop.tsx';
+import { useTableTaking } from '../../fields/useTableTaking.ts';
 import { Button } from '../../kit/Button.tsx';
 import styles from './Readings.module.css';
 import { ReadingsTable } from './ReadingsTable.tsx';
@@ -20,6 +21,10 @@ export function ReadingsEditor() {
   const notice = useRef<HTMLParagraphElement>(null);
   const { apply } = useActions();
   const store = useDesignStore();
+  const table = useTableTaking(async (text, file) => {
+    const { pasteReadings } = await import('../../../store/paste/pasteReadings.ts');
+    return pasteReadings(apply, text, file);
+  });
   const add = (list: ReadingList) => {
     const { one } = listWords[list];
     let refusal: string | null = null;
@@ -32,8 +37,8 @@ export function ReadingsEditor() {
     if (refusal === null) document.getElementById(fieldId(box))?.focus();
   };
   return (
-    <section aria-labelledby="bench-readings">
-      <h3 id="bench-readings" className={styles.heading}>
+    <TableDrop heading="bench-readings" onFile={table.fromFile}>
+      <h3 id="bench-readings" tabIndex={-1} className={styles.heading}>
         Readings
       </h3>
       {readingLists
@@ -54,11 +59,7 @@ export function ReadingsEditor() {
         ordinary one, ±1.5 K, ±1 Pa, ±5 % of a flow, ±0.5 % of volts, ±1.5 dB – common practice: put in what
         yours says.
       </p>
-      <PasteTable
-        summary="Paste a table of readings"
-        help={pasteHelp}
-        onTake={(text) => apply((entered) => pasteReadings(entered, text), 'Readings pasted')}
-      />
-    </section>
+      <PasteTable summary="Paste a table of readings" help={pasteHelp} table={table} />
+    </TableDrop>
   );
 }

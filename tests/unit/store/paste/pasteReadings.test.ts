@@ -9,8 +9,8 @@ const design = exampleById('eightResistors');
 /** Readings after the paste of a text; or why it was refused. */
 function pasted(text: string, into: Design = design): Design['readings'] | string {
   const store = createDesignStore(into);
-  const refusal = store.getState().apply((entered) => pasteReadings(entered, text), 'Readings pasted');
-  return refusal ?? store.getState().design.readings;
+  const { ok, words } = pasteReadings(store.getState().apply, text);
+  return ok ? store.getState().design.readings : words;
 }
 
 function taken(text: string): Design['readings'] {
@@ -178,10 +178,9 @@ describe('a table that does not read is refused whole, with the row and the reas
 
 test('readings go behind those that are there, as one edit, and their boxes show the units of the table', () => {
   const store = createDesignStore(design);
-  const paste = (text: string) =>
-    store.getState().apply((entered) => pasteReadings(entered, text), 'Readings pasted');
-  paste('where,reading\nfilm 1,150 °F');
-  paste('where,reading\nfilm 2,160 °F\nfilm 3,170 °F');
+  const paste = (text: string) => pasteReadings(store.getState().apply, text).words;
+  expect(paste('where,reading\nfilm 1,150 °F')).toMatch(/^One reading taken over\./);
+  expect(paste('where,reading\nfilm 2,160 °F\nfilm 3,170 °F')).toMatch(/^2 readings taken over\./);
   expect(places(store.getState().design.readings)).toEqual(['onFilm 1', 'onFilm 2', 'onFilm 3']);
   expect(store.getState().units['readings.temperatures[2].reading_K']).toBe('degF');
   store.getState().undo();
