@@ -41,7 +41,7 @@ const recordsLater = {
   enforce: 'pre',
   transform: (code: string, id: string) => {
     const [file = '', query] = id.split('?');
-    if (!/\/src\/(core|report)\/.*\.ts$/.test(file)) return null;
+    if (!/\/src\/(core|studies|report)\/.*\.ts$/.test(file)) return null;
     const apart = code.replace(
       /(import \{[^}]*\bcard as \w+[^}]*\} from '\.[^']*\.ts)'/g,
       (_, before: string) => `${before}?record'`,

@@ -18,11 +18,15 @@ const noReadings = 'This design has no readings. Put them in on the page, under 
 const names = allUnknowns.join(', ');
 
 /** Readings of a prototype beside computed values. */
-export const checkStudy = {
+export const checkStudy: StudyKind = {
   says: 'Readings of a prototype beside what is computed: which agree, and what runs off.',
   options: {},
-  ask: (design: Design): BenchQuestion | string => (readingCount(design) === 0 ? noReadings : { design }),
-  report: checkReport,
+  run: async (pool, design, _, system) => {
+    if (readingCount(design) === 0) return noReadings;
+    const question: BenchQuestion = { design };
+    const result = await pool.run('benchCheck', question).result;
+    return checkReport(question, result, system, await pool.run('benchCourse', question).result);
+  },
 };
 
 /** What explains the difference; where readings do not tell, what to add. */

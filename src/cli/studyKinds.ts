@@ -43,7 +43,7 @@ export const studyKinds: Readonly<Record<string, StudyKind>> = {
   fins: kind('finSizing', finStudy),
   fans: kind('fanChoice', fanStudy),
   parts: kind('tolerance', toleranceStudy),
-  bench: kind('benchCheck', checkStudy),
+  bench: checkStudy,
   'bench-fit': fitStudy,
   'bench-advice': kind('benchAdvice', adviceStudy),
 };

@@ -151,13 +151,27 @@ function tellable({ candidates }: BenchAdviceResult): Unknown[] {
     : [];
 }
 
+/** Readings that tell anything of anything; a sound tells nothing of the box. */
+function telling({ candidates }: BenchAdviceResult): Candidate[] {
+  return candidates.filter(({ alone }) => Object.values(alone).some((within) => within !== null));
+}
+
+/** Below this share of its instrument a move cannot be seen. */
+const unseen = 1e-3;
+
+function saidMove({ kind, moves, within }: Candidate, unknown: Unknown, system: UnitSystem): Said {
+  const move = moves[unknown];
+  const said = saidDifference(kind, move, system);
+  return move !== null && Math.abs(move) < unseen * within ? { ...said, text: 'hardly' } : said;
+}
+
 function tellsTable(result: BenchAdviceResult, system: UnitSystem): TextTable {
   const unknowns = tellable(result);
   return table(
     'benchTells',
     'What each reading by itself would tell, all else known, at 95 %',
     ['Read', 'How', '>Computed', '>Instrument', ...unknowns.map((each) => `>${unknownWords[each].label}`)],
-    result.candidates.map((candidate) => [
+    telling(result).map((candidate) => [
       ...candidateCells(candidate, system),
       ...unknowns.map((unknown) => saidWidth(unknown, candidate.alone[unknown], system)),
     ]),
@@ -171,10 +185,10 @@ function movesTable(result: BenchAdviceResult, system: UnitSystem): TextTable {
     'benchMoves',
     'How each reading moves with a little more of one thing',
     ['Read', 'How', ...unknowns.map((each) => `>${unknownWords[each].label}, ${little(each)} more`)],
-    result.candidates.map((candidate) => [
+    telling(result).map((candidate) => [
       capital(placeWords(candidate)),
       capital(runWords(candidate, system)),
-      ...unknowns.map((unknown) => saidDifference(candidate.kind, candidate.moves[unknown], system)),
+      ...unknowns.map((unknown) => saidMove(candidate, unknown, system)),
     ]),
   );
 }

@@ -1,4 +1,5 @@
 import type { Design } from '../../model/design.ts';
+import type { BenchCourse } from '../../studies/bench/course.ts';
 import type {
   Agreement,
   BenchCheckResult,
@@ -7,11 +8,9 @@ import type {
   ChiSquare,
   NoAnswer,
 } from '../../studies/bench/types.ts';
-import type { LineChart } from '../lineChart.ts';
 import type { Cell } from '../makeTable.ts';
 import { table } from '../makeTable.ts';
 import type { StudyReport } from '../studyReport.ts';
-import { lineChartTable } from '../tables.ts';
 import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, counted, fixed, listed } from '../words.ts';
 import {
@@ -28,7 +27,7 @@ import {
 import { checkSentence } from './checkSentence.ts';
 import { fittedSentence } from './fittedWords.ts';
 import { type ResidualChart, residualChart, residualTable } from './residualChart.ts';
-import { warmUpChart } from './warmUpChart.ts';
+import { type WarmUp, warmUpOf } from './warmUpChart.ts';
 
 export const agreementWords: Readonly<Record<Agreement, string>> = {
   instrument: 'agrees',
@@ -45,13 +44,15 @@ export interface CheckReport extends StudyReport {
   /** One for every row of `check`. */
   readonly rows: readonly { readonly key: string; readonly state: CheckState }[];
   readonly residuals: ResidualChart | null;
-  readonly warmUp: LineChart | null;
+  readonly warmUp: WarmUp | null;
 }
 
+/** @param course the warm-up that was read, where there is one and it is there already */
 export function checkReport(
   { design }: BenchQuestion,
   result: BenchCheckResult,
   system: UnitSystem,
+  course: BenchCourse | null = null,
 ): CheckReport {
   const residuals = residualChart(
     result.readings.flatMap((reading) =>
@@ -60,7 +61,7 @@ export function checkReport(
         : [{ key: reading.path, label: nameOf(reading), before: reading.times, after: null }],
     ),
   );
-  const warmUp = warmUpChart(result.readings, system);
+  const warmUp = warmUpOf(course, result.readings, system);
   const check = checkTable(result.readings, system);
   return {
     sentence: checkSentence(result, system),
@@ -72,7 +73,7 @@ export function checkReport(
     tables: [
       ...(result.readings.length > 0 ? [check] : []),
       ...(residuals ? [residualTable(residuals)] : []),
-      ...(warmUp ? [lineChartTable(warmUp)] : []),
+      ...(warmUp ? [warmUp.table] : []),
     ],
   };
 }

@@ -16,7 +16,7 @@ import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, counted, fixed, listed } from '../words.ts';
 import { placeWords, saidReading, saidTimesWithin, unknownWords } from './benchWords.ts';
 import { chiSquareRemark } from './checkReport.ts';
-import { withUncertainty } from './fittedWords.ts';
+import { lengthWithUncertainty, withUncertainty } from './fittedWords.ts';
 import { refusalSentence } from './refusalWords.ts';
 import { type ResidualChart, residualChart, residualTable } from './residualChart.ts';
 
@@ -81,9 +81,8 @@ export function fitReport(
 function valueWords({ unknown, value, within, high, atZero }: FittedValue, system: UnitSystem): string {
   const { name } = unknownWords[unknown];
   if (unknown !== 'leak') return `${name} ${withUncertainty(value, within * value)}`;
-  const length = (size_m: number, digits: number) => quantity(size_m, 'length', system, digits);
-  if (atZero) return `no leak, at most ${length(high, 2)}`;
-  return `${name} ${length(value, 3)}${thin}±${thin}${length(within, 2)}`;
+  if (atZero) return `no leak, at most ${quantity(high, 'length', system, 2)}`;
+  return `${name} ${lengthWithUncertainty(value, within, system)}`;
 }
 
 function fitSentence({ values, readings }: BenchFitResult, system: UnitSystem): string {

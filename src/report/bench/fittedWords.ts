@@ -1,5 +1,5 @@
 import type { Design } from '../../model/design.ts';
-import { quantity } from '../format.ts';
+import { amount, unitOf } from '../format.ts';
 import type { UnitSystem } from '../types.ts';
 import { counted, fixed, listed } from '../words.ts';
 
@@ -9,6 +9,12 @@ const thin = '\u202f';
 export function withUncertainty(value: number, within: number): string {
   const decimals = decimalsOf(within);
   return `${fixed(value, decimals)}${thin}±${thin}${fixed(within, decimals)}`;
+}
+
+/** "0.51 ± 0.21 mm". */
+export function lengthWithUncertainty(value_m: number, within_m: number, system: UnitSystem): string {
+  const [value, within] = [value_m, within_m].map((each) => amount(each, 'length', system));
+  return `${withUncertainty(value ?? 0, within ?? 0)}${thin}${unitOf('length', system)}`;
 }
 
 /** Two digits of what begins with 1 or 2, one of any other. */
@@ -29,9 +35,7 @@ export function fittedParts({ fitted, baffle }: Design, system: UnitSystem): str
   ] as const;
   const leak =
     fitted.leakWithin_m > 0 && baffle.fitted
-      ? [
-          `leak ${quantity(baffle.leakGap_m, 'length', system, 3)}${thin}±${thin}${quantity(fitted.leakWithin_m, 'length', system, 2)}`,
-        ]
+      ? [`leak ${lengthWithUncertainty(baffle.leakGap_m, fitted.leakWithin_m, system)}`]
       : [];
   return [
     ...factors

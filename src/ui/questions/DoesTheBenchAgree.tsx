@@ -23,9 +23,15 @@ export function DoesTheBenchAgree() {
   const question = useMemo(() => (count > 0 ? { design } : null), [design, count]);
   const study = useStudy('benchCheck', question, { live: true, at: 'does-the-bench-agree' });
   const held = useComplete(study);
+  const isTimed = design.readings.temperatures.some(({ settled }) => !settled);
+  const warmUp = useStudy('benchCourse', isTimed ? question : null, {
+    live: true,
+    at: 'does-the-bench-agree',
+  });
+  const course = warmUp.question?.design === held?.question.design ? warmUp.result : null;
   const report = useMemo(
-    () => (held && count > 0 ? checkReport(held.question, held.result, system) : null),
-    [held, count, system],
+    () => (held && count > 0 ? checkReport(held.question, held.result, system, course) : null),
+    [held, count, system, course],
   );
   const waiting =
     study.fault === null ? 'Being held against the model …' : `This went wrong: ${study.fault}.`;

@@ -31,7 +31,7 @@ export const CheckAnswer = memo(function CheckAnswer({ report, fresh }: Props) {
             <TableTwin table={twin} />
           </div>
         )}
-        {warmUp && <LinesFigure chart={warmUp} />}
+        {warmUp && <LinesFigure chart={warmUp.chart} table={warmUp.table} />}
       </div>
       <CheckTable report={report} />
       <Remarks remarks={remarks} />
