@@ -159,25 +159,25 @@ function differentiate(problem: LeastSquares, state: State): number {
   return used;
 }
 
-/** One column, by central differences; to one side of a bound, with the value at it. */
+/** One column, by central differences; to one side of a bound, or of what has no answer, with the value here. */
 function differ({ count, residuals, differences }: LeastSquares, state: State, i: number): boolean {
-  const { at, jacobian } = state;
+  const { at, jacobian, r: present } = state;
   const n = at.length;
   const here = at[i] as number;
   const step = differences?.[i] ?? cubeRootOfRounding * Math.max(Math.abs(here), 1e-8);
-  const up = held(state, i, here + step);
-  const down = held(state, i, here - step);
-  const above = new Float64Array(count);
-  const below = new Float64Array(count);
   const beside = at.slice();
-  beside[i] = up;
-  if (!residuals(beside, above)) return false;
-  beside[i] = down;
-  if (!residuals(beside, below)) return false;
-  const width = up - down;
+  const look = (to: number) => {
+    const values = new Float64Array(count);
+    beside[i] = held(state, i, to);
+    const isThere = beside[i] !== here && residuals(beside, values);
+    return isThere ? { at: beside[i] as number, values } : { at: here, values: present };
+  };
+  const above = look(here + step);
+  const below = look(here - step);
+  const width = above.at - below.at;
   for (let r = 0; r < count; r++)
-    jacobian[r * n + i] = width > 0 ? ((above[r] as number) - (below[r] as number)) / width : 0;
-  return true;
+    jacobian[r * n + i] = width > 0 ? ((above.values[r] as number) - (below.values[r] as number)) / width : 0;
+  return width > 0 || state.low[i] === state.high[i];
 }
 
 /** Slope of half the sum by each parameter. */

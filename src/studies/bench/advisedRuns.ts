@@ -25,7 +25,7 @@ export function runnable(input: SystemInput, way: AdvisedRun): Runnable {
   const fan_V = voltsOf(input, way);
   if (fan_V === null) return { ok: false, why: 'nothingTurns' };
   const asked = { room_K: input.room.T_K, fan_V, time_s: null };
-  const given_W = nominalTotal_W(input);
+  const given_W = Number(nominalTotal_W(input).toPrecision(4));
   const whole = onBench(input, { ...asked, load_W: given_W });
   if (!whole) return { ok: false, why: 'noLoad' };
   if (way !== 'stopped' && whole.run.fans === 'stopped') return { ok: false, why: 'nothingTurns' };

@@ -39,13 +39,26 @@ export function candidatesOf(
   const slopes = slopesOf(input, allUnknowns, model.compute);
   const found = readings.flatMap((reading, i) => {
     const computed = values[i]?.value ?? null;
-    return computed === null ? [] : [candidateOf(reading, i, run, computed, slopes)];
+    return computed === null || !isReadable(reading, run, computed)
+      ? []
+      : [candidateOf(reading, i, run, computed, slopes)];
   });
   const kinds = [...new Set(found.map(({ kind, where }) => where ?? kind))];
   return kinds.flatMap((each) => {
     const alike = found.filter(({ kind, where }) => (where ?? kind) === each);
     return mostTelling(alike, asked) ?? [];
   });
+}
+
+/**
+ * A draught of centimetres a second carries no vane, presses on no manometer, and a bead hung into it reads the fins that shine
+ * on it: with the fans at a stand only metal and sheet are worth a wire. Nor is a pressure or a flow worth one that is hardly
+ * more than its instrument’s uncertainty.
+ */
+function isReadable({ kind, where }: Reading, run: AdvisedRun, computed: number): boolean {
+  if (kind === 'pressure' || kind === 'flow')
+    return run !== 'stopped' && Math.abs(computed) > 2 * withinFor(kind, computed);
+  return run !== 'stopped' || where !== 'inExhaust';
 }
 
 /** Change of each unknown as it is fitted, over one standard uncertainty of the instrument. */
