@@ -38,14 +38,14 @@ export function readColumns(text: string): ColumnsResult {
   if (!read.ok) return read;
   const { separator, decimal } = read.table;
   const table = withoutCaptions(read.table);
-  const named = headOf(table, separator);
-  const body = below(table, named.height);
-  const width = named.head?.length ?? body.rows[0]?.length ?? 0;
-  const ragged = raggedLine(body, width, separator, named.height > 0);
+  const { head: all, height } = headOf(table, separator);
+  const body = below(table, height);
+  const width = all?.length ?? body.rows[0]?.length ?? 0;
+  const ragged = raggedLine(body, width, separator, all !== null);
   if (ragged !== null) return { ok: false, reason: ragged };
-  const kept = columnsInUse(named.head, body.rows, width);
+  const kept = columnsInUse(all, body.rows, width);
   const rows = body.rows.map((row) => kept.map((column) => settled((row[column] ?? '').trim(), decimal)));
-  const head = named.head === null ? null : kept.map((column) => named.head?.[column] ?? readHead(''));
+  const head = all === null ? null : kept.map((column) => all[column] ?? readHead(''));
   return { ok: true, columns: { head, rows, lines: body.lines, separator, decimal } };
 }
 
@@ -67,26 +67,38 @@ function withoutCaptions(table: Rows): Rows {
 
 interface Named {
   readonly head: readonly Column[] | null;
-  /** Lines that it takes. */
+  /** Lines above the first row, captions and all. */
   readonly height: number;
 }
 
-/** The first line is a head if it holds words alone and numbers follow. */
+/** The head is the line of words nearest above the numbers; what stands above it says whose the table is. */
 function headOf({ rows }: Rows, separator: Separator): Named {
-  const [first = [], second = []] = rows;
-  const none: Named = { head: null, height: 0 };
-  if (first.some((cell) => isValue(cell.trim()))) return none;
-  const width = rows[1]?.length ?? 0;
-  const cells = separator === ' ' && first.length > width ? joined(first) : first;
-  const head = cells.map(readHead);
-  const units = unitsIn(second, cells.length);
-  const follows = rows.slice(units === null ? 1 : 2).some((row) => row.some((cell) => isValue(cell.trim())));
-  if (!follows) return none;
-  if (units === null) return { head, height: 1 };
-  return {
-    head: head.map((column, at) => ({ ...column, unit: column.unit ?? units[at] ?? null })),
-    height: 2,
-  };
+  const first = firstNumbers(rows);
+  let at = first - 1;
+  while (at >= 0 && hasValue(rows[at] ?? [])) at--;
+  if (at < 0) return { head: null, height: 0 };
+  const width = rows[first]?.length ?? 0;
+  const apart = (row: readonly string[]) => (separator === ' ' && row.length > width ? joined(row) : row);
+  const line = rows[at] ?? [];
+  const above = apart(rows[at - 1] ?? []);
+  const units = above.length > 0 && !hasValue(above) ? unitsIn(line, above.length) : null;
+  const names = (units === null ? apart(line) : above).map(readHead);
+  const head =
+    units === null ? names : names.map((column, i) => ({ ...column, unit: column.unit ?? units[i] ?? null }));
+  return { head, height: at + 1 };
+}
+
+/** The first row of mostly numbers, or else the first with any; −1 where there is none. */
+function firstNumbers(rows: Rows['rows']): number {
+  const width = usualWidth(rows);
+  const isMost = (row: readonly string[]) =>
+    2 * row.filter((cell) => isValue(cell.trim())).length > row.filter(Boolean).length;
+  const first = rows.findIndex((row) => row.length === width && isMost(row));
+  return first >= 0 ? first : rows.findIndex(hasValue);
+}
+
+function hasValue(row: readonly string[]): boolean {
+  return row.some((cell) => isValue(cell.trim()));
 }
 
 /** A line of nothing but units, in brackets or not; `null` where it is another. */

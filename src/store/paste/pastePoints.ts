@@ -37,7 +37,7 @@ function withStandIns(state: Entered, list: string): Point[] {
   const points = rowsAt<Point>(state, list).map((point) => ({ ...point }));
   for (const key of ['flow_m3PerS', 'dp_Pa'] as const) {
     const reads = points.map((_, index) => state.drafts[`${list}[${index}].${key}`]?.problem === null);
-    let last = points[reads.indexOf(true)]?.[key] ?? 0;
+    let last = key === 'flow_m3PerS' ? 0 : (points[reads.indexOf(true)]?.[key] ?? 0);
     points.forEach((point, index) => {
       if (reads[index]) last = point[key];
       else point[key] = last;
