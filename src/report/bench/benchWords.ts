@@ -74,6 +74,12 @@ export function placeWords({ kind, where, number }: Where): string {
   return `${places[where]} ${number}`;
 }
 
+/** "10 sink 3, 3 min": its number among all readings, and the time for one of the warm-up. */
+export function readingName(reading: Where & Pick<Reading, 'index' | 'time_s'>): string {
+  const time = reading.time_s === null ? '' : `, ${duration(reading.time_s)}`;
+  return `${reading.index + 1} ${placeWords(reading)}${time}`;
+}
+
 /** Why there is no computed value, as the end of a sentence. */
 export const noAnswerWords: Readonly<Record<NoAnswer, string>> = {
   fanDoesNotStart: 'the fan does not start at these volts',

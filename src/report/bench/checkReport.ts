@@ -8,8 +8,7 @@ import type {
   ChiSquare,
   NoAnswer,
 } from '../../studies/bench/types.ts';
-import type { Cell } from '../makeTable.ts';
-import { table } from '../makeTable.ts';
+import { type Cell, table } from '../makeTable.ts';
 import type { StudyReport } from '../studyReport.ts';
 import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, counted, fixed, listed } from '../words.ts';
@@ -19,6 +18,7 @@ import {
   noAnswerWords,
   partWords,
   placeWords,
+  readingName,
   saidDifference,
   saidReading,
   saidTimesWithin,
@@ -58,7 +58,7 @@ export function checkReport(
     result.readings.flatMap((reading) =>
       reading.times === null
         ? []
-        : [{ key: reading.path, label: nameOf(reading), before: reading.times, after: null }],
+        : [{ key: reading.path, label: readingName(reading), before: reading.times, after: null }],
     ),
   );
   const warmUp = warmUpOf(course, result.readings, system);
@@ -76,12 +76,6 @@ export function checkReport(
       ...(warmUp ? [warmUp.table] : []),
     ],
   };
-}
-
-/** Place, and the time for one of the warm-up: several readings of a place are told apart. */
-function nameOf(reading: CheckedReading): string {
-  const time = reading.time_s === null ? '' : `, ${fixed(reading.time_s / 60, 1)}\u202fmin`;
-  return `${reading.index + 1} ${placeWords(reading)}${time}`;
 }
 
 function checkTable(readings: readonly CheckedReading[], system: UnitSystem): TextTable {

@@ -14,7 +14,14 @@ import { saidPercent, saidQuantity } from '../said.ts';
 import type { StudyReport } from '../studyReport.ts';
 import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, counted, fixed, listed } from '../words.ts';
-import { placeWords, saidReading, saidTimesWithin, unknownWords } from './benchWords.ts';
+import {
+  conditionWords,
+  placeWords,
+  readingName,
+  saidReading,
+  saidTimesWithin,
+  unknownWords,
+} from './benchWords.ts';
 import { chiSquareRemark } from './checkReport.ts';
 import { lengthWithUncertainty, withUncertainty } from './fittedWords.ts';
 import { refusalSentence } from './refusalWords.ts';
@@ -56,7 +63,7 @@ export function fitReport(
   const residuals = residualChart(
     result.readings.map((reading) => ({
       key: reading.path,
-      label: `${reading.index + 1} ${placeWords(reading)}`,
+      label: readingName(reading),
       before: reading.timesBefore,
       after: reading.timesAfter,
     })),
@@ -209,9 +216,10 @@ function readingsTable(readings: readonly FittedReading[], system: UnitSystem): 
   return table(
     'benchFitReadings',
     'Readings before the fit and after it',
-    ['Where', '>Measured', '>Before', '>After', '>Off before', '>Off after', '>Its say'],
+    ['Where', 'Conditions', '>Measured', '>Before', '>After', '>Off before', '>Off after', '>Its say'],
     readings.map((reading) => [
       capital(placeWords(reading)),
+      conditionWords(reading, system),
       saidReading(reading.kind, reading.value, system),
       saidReading(reading.kind, reading.computedBefore, system),
       saidReading(reading.kind, reading.computedAfter, system),

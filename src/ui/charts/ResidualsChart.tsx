@@ -28,7 +28,7 @@ const diamond = ({ cx = 0, cy = 0 }: Spot) => (
 
 /** Every reading a line, its deviation in widths of its instrument’s band: a ring as computed, a diamond after the fit. */
 export default function ResidualsChart({ chart }: { readonly chart: Chart }) {
-  const { before, after, labels, height, lines } = residualLayout(chart);
+  const { before, after, labels, labelWidth, height, lines } = residualLayout(chart);
   const ticks = [...chart.ticks];
   return (
     <ScatterChart
@@ -55,8 +55,9 @@ export default function ResidualsChart({ chart }: { readonly chart: Chart }) {
         reversed
         ticks={Array.from({ length: lines }, (_, at) => at + 1)}
         interval={0}
-        width={118}
         {...axis}
+        width={labelWidth}
+        tick={{ ...axis.tick, width: labelWidth }}
         tickFormatter={(at) => labels[Number(at) - 1] ?? ''}
       />
       <Tooltip

@@ -65,6 +65,7 @@ function RowActs({ list, index, isLast, name }: Omit<Props, 'noteId'> & { readon
     <>
       <Button
         small
+        className={isLast ? (styles.last ?? '') : ''}
         disabled={isLast}
         aria-label={`Conditions of ${name.toLowerCase()} for all below`}
         title="Same conditions for all below"
@@ -142,7 +143,9 @@ function TimeCell({ place, name, index, noteId }: CellProps & { readonly noteId:
         onSwitch={(settled) => setValue(`${place}.settled`, settled)}
       />
       {!isSettled && (
-        <CellBox path={`${place}.time_s`} name={`${name}, time since switched on`} noteId={noteId} />
+        <div className={styles.after}>
+          <CellBox path={`${place}.time_s`} name={`${name}, time since switched on`} noteId={noteId} />
+        </div>
       )}
     </td>
   );

@@ -43,8 +43,8 @@ export function ReadingsEditor() {
       </h3>
       {readingLists
         .filter((list) => readings[list].length > 0)
-        .map((list) => (
-          <ReadingsTable key={list} list={list} />
+        .map((list, at) => (
+          <ReadingsTable key={list} list={list} isFirst={at === 0} />
         ))}
       <div className={styles.adds}>
         {readingLists.map((list) => (

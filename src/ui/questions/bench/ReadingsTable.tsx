@@ -7,8 +7,12 @@ import { ReadingRow } from './ReadingRow.tsx';
 import styles from './Readings.module.css';
 import { listWords } from './readingWords.ts';
 
+/** Said once, under the first table. */
+const help =
+  'Within: how far the instrument may be off, at 95 %. ↓ gives watts, room and fan volts to all rows below. Settled: nothing moved any more; otherwise the time since load and fan were switched on.';
+
 /** Readings of one quantity; on a narrow screen every one of them is a card. */
-export function ReadingsTable({ list }: { readonly list: ReadingList }) {
+export function ReadingsTable({ list, isFirst }: { readonly list: ReadingList; readonly isFirst: boolean }) {
   const count = useDesign(({ design }) => design.readings[list].length);
   const { many, one } = listWords[list];
   const isTemperature = list === 'temperatures';
@@ -58,7 +62,7 @@ export function ReadingsTable({ list }: { readonly list: ReadingList }) {
         id={noteId}
         list={listPath(list)}
         nameRow={(row) => `${one} ${row + 1}`}
-        help="Within: how far the instrument may be off, at 95 %. ↓ gives watts, room and fan volts to all rows below."
+        help={isFirst ? help : ''}
       />
     </div>
   );
