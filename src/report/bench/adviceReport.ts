@@ -13,14 +13,7 @@ import type { StudyReport } from '../studyReport.ts';
 import type { TextTable, UnitSystem } from '../types.ts';
 import { capital, kelvins, listed } from '../words.ts';
 import { benchPractice, type Practice } from './benchPractice.ts';
-import {
-  noAnswerWords,
-  placeWords,
-  saidDifference,
-  saidReading,
-  saidWithin,
-  unknownWords,
-} from './benchWords.ts';
+import { noAnswerWords, placeWords, saidMove, saidReading, saidWithin, unknownWords } from './benchWords.ts';
 import { candidateOf, candidateWords, runWords, toldWords, widthWords } from './refusalWords.ts';
 
 /** What to read next, how long to wait and how to go about it. */
@@ -159,9 +152,9 @@ function telling({ candidates }: BenchAdviceResult): Candidate[] {
 /** Below this share of its instrument a move cannot be seen. */
 const unseen = 1e-3;
 
-function saidMove({ kind, moves, within }: Candidate, unknown: Unknown, system: UnitSystem): Said {
+function movedCell({ kind, moves, within }: Candidate, unknown: Unknown, system: UnitSystem): Said {
   const move = moves[unknown];
-  const said = saidDifference(kind, move, system);
+  const said = saidMove(kind, move, system);
   return move !== null && Math.abs(move) < unseen * within ? { ...said, text: 'hardly' } : said;
 }
 
@@ -188,7 +181,7 @@ function movesTable(result: BenchAdviceResult, system: UnitSystem): TextTable {
     telling(result).map((candidate) => [
       capital(placeWords(candidate)),
       capital(runWords(candidate, system)),
-      ...unknowns.map((unknown) => saidMove(candidate, unknown, system)),
+      ...unknowns.map((unknown) => movedCell(candidate, unknown, system)),
     ]),
   );
 }

@@ -13,7 +13,7 @@ import { quantity } from '../format.ts';
 import { amountOf, saidAs, saidQuantity, saidTemperature } from '../said.ts';
 import { factorWords } from '../tolerance/toleranceWords.ts';
 import type { UnitSystem } from '../types.ts';
-import { fixed, temperature, watts } from '../words.ts';
+import { fixed, kelvins, temperature, watts } from '../words.ts';
 
 const thin = '\u202f';
 
@@ -139,8 +139,15 @@ export function saidWithin(kind: ReadingKind, value: number, system: UnitSystem)
   return saidAs(`±${sizeWords(kind, value, system)}`, value, dimensions[kind][1], system);
 }
 
-/** A difference with its sign: "+4.2 K". */
+/** A difference with its sign: "+4.2 K", temperatures to a tenth as they are read. */
 export function saidDifference(kind: ReadingKind, value: number | null, system: UnitSystem): Said {
+  if (value === null || kind !== 'temperature') return saidMove(kind, value, system);
+  const size = kelvins(Math.abs(value), system, 1);
+  return saidAs(`${signOf(value)}${size}`, value, 'temperatureDifference', system);
+}
+
+/** The same to two digits, however small. */
+export function saidMove(kind: ReadingKind, value: number | null, system: UnitSystem): Said {
   const [, dimension] = dimensions[kind];
   if (value === null) return { text: '–', ...amountOf(null, dimension, system) };
   return saidAs(`${signOf(value)}${sizeWords(kind, value, system)}`, value, dimension, system);

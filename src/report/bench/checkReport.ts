@@ -82,16 +82,16 @@ function checkTable(readings: readonly CheckedReading[], system: UnitSystem): Te
   return table(
     'benchCheck',
     'Readings beside computed values',
-    ['Where', 'Conditions', '>Measured', '>Within', '>Computed', '>Off', '>Off over within', 'It'],
+    ['Where', 'State', '>Measured', '>Computed', '>Off', '>Within', '>Off over within', 'Conditions'],
     readings.map((reading): Cell[] => [
       capital(placeWords(reading)),
-      conditionWords(reading, system),
+      stateWords(reading),
       saidReading(reading.kind, reading.value, system),
-      saidWithin(reading.kind, reading.within, system),
       saidReading(reading.kind, reading.computed, system),
       saidDifference(reading.kind, reading.deviation, system),
+      saidWithin(reading.kind, reading.within, system),
       saidTimesWithin(reading.times),
-      stateWords(reading),
+      conditionWords(reading, system),
     ]),
   );
 }

@@ -23,7 +23,7 @@ const roomy = 22;
 const tight = 15;
 const few = 24;
 /** Of a letter, on average, and of the stroke between name and chart. */
-const letter = 6.6;
+const letter = 7.2;
 const stroke = 14;
 
 /** A line for every reading, close together where they are many. */

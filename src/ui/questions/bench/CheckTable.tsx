@@ -12,6 +12,8 @@ const signs: Readonly<Record<CheckState, GlyphName>> = {
   noAnswer: 'noAnswer',
 };
 
+const stateColumn = 1;
+
 /** Every reading beside its computed value, its state in a sign and in words. */
 export function CheckTable({ report: { check, rows } }: { readonly report: CheckReport }) {
   const { id, caption, columns } = check;
@@ -28,7 +30,6 @@ export function CheckTable({ report: { check, rows } }: { readonly report: Check
           <tbody>
             {rows.map(({ key, state }, at) => {
               const cells = check.rows[at] ?? [];
-              const last = cells.length - 1;
               return (
                 <tr key={key} data-state={state}>
                   {cells.map((cell, i) => {
@@ -39,7 +40,7 @@ export function CheckTable({ report: { check, rows } }: { readonly report: Check
                           {cell}
                         </th>
                       );
-                    return i === last ? (
+                    return i === stateColumn ? (
                       <td key={head} className={styles.state}>
                         <Glyph name={signs[state]} /> {cell}
                       </td>

@@ -79,7 +79,9 @@ describe('one reading a row', () => {
   });
 
   test('without a head the columns are where, reading, within, watts, room, fan volts, time', () => {
-    const readings = taken('film 1; 80 °C; 1.5 K; 30 W; 23 °C; 12 V; 0:10\nfilm 2; 82 °C; 1.5 K; 30 W; 23 °C; 12 V; settled');
+    const readings = taken(
+      'film 1; 80 °C; 1.5 K; 30 W; 23 °C; 12 V; 0:10\nfilm 2; 82 °C; 1.5 K; 30 W; 23 °C; 12 V; settled',
+    );
     expect(readings.temperatures).toMatchObject([
       { where: 'onFilm', number: 1, settled: false, time_s: 600, load_W: 30 },
       { where: 'onFilm', number: 2, settled: true },
@@ -123,7 +125,17 @@ describe('a warm-up', () => {
       ].join('\n'),
     );
     expect(readings.temperatures.map(({ settled, time_s }) => (settled ? null : time_s))).toEqual([
-      0, 0, 0, 120, 120, 600, 600, 600, null, null, null,
+      0,
+      0,
+      0,
+      120,
+      120,
+      600,
+      600,
+      600,
+      null,
+      null,
+      null,
     ]);
     expect(places(readings).slice(0, 5)).toEqual([
       'onFilm 1',
