@@ -56,8 +56,9 @@ function benchPages(
   const fit = answered(studyAt(states, 'benchFit'), isOfBench);
   const checked = check && checkReport(check.question, check.result, system, course?.result ?? null);
   const fitted = fit && fitReport(fit.question, fit.result, system);
-  const drawn = [checked?.residuals, fitted?.residuals].flatMap((chart) => chart ?? []);
-  const asDrawn = drawn.map(({ id }) => id);
+  // The chart of a fit shows what was before it, too.
+  const residuals = fitted?.residuals ?? checked?.residuals ?? null;
+  const asDrawn = ['benchResiduals', 'benchFitResiduals'];
   return {
     bench: [
       ...(checked ? [saysTable('benchSays', 'Does the bench agree?', checked), ...checked.tables] : []),
@@ -65,7 +66,7 @@ function benchPages(
         ? [saysTable('benchFitSays', 'What explains the difference', fitted), ...fitted.tables]
         : []),
     ].filter(({ id }) => !asDrawn.includes(id)),
-    residuals: drawn,
+    residuals: residuals === null ? [] : [residuals],
     benchSays: benchLine(design, check?.result ?? null, system),
   };
 }

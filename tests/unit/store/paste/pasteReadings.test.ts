@@ -165,7 +165,7 @@ describe('a table that does not read is refused whole, with the row and the reas
     ['where,reading\nfilm,70 °C', 'Row 1: the film of which resistor? There are film 1 to film 8.'],
     ['where,reading\nfilm 9,70 °C', 'Row 1: there is no film 9. There are film 1 to film 8.'],
     ['where,reading\nfilm 1,18 Pa', 'Row 1: «18 Pa» is a pressure; this field takes a temperature'],
-    ['where;reading\nfilm 1;hot\nfilm 2;70 °C', 'Row 1: «hot» is not a number'],
+    ['where;reading\nfilm 2;70 °C\nfilm 1;hot', 'Row 2: «hot» is not a number'],
     ['where,reading\nfilm 1,900 °C', 'Row 1: Out of bounds. Allowed is'],
     ['reading\n70 °C', 'Row 1: it is not said where “70 °C” was read.'],
     ['where,reading,time\nfilm 1,70 °C,5', 'Row 1: a time needs a unit: “5 min” or “5 s”'],
