@@ -39,6 +39,8 @@ export interface Fit {
   readonly jacobian: Float64Array;
   /** By the Jacobian there; residuals of scatter 1. */
   readonly known: Known;
+  /** By the Jacobian at the start. */
+  readonly knownAtStart: Known;
   /** −1 where a parameter stands at its lower bound and would go on, 1 at its upper one, else 0. */
   readonly bound: readonly (-1 | 0 | 1)[];
   readonly iterations: number;
@@ -69,6 +71,7 @@ export function levenbergMarquardt(problem: LeastSquares): Fit {
       evaluations += used;
       if (used < 0) return ended(state, 'noAnswer', iteration, evaluations + 2 * n);
       isFresh = true;
+      if (iteration === 1) state.first.set(state.jacobian);
     }
     const step = stepOf(state, count, damping);
     if (step === null || isTiny(state, step, problem.tolerance ?? 1e-9))
@@ -108,6 +111,7 @@ interface State {
   readonly r: Float64Array;
   readonly trialR: Float64Array;
   readonly jacobian: Float64Array;
+  readonly first: Float64Array;
   /** Largest squares of the columns so far. */
   readonly largest: Float64Array;
   sum: number;
@@ -123,6 +127,7 @@ function begin({ count, start, low, high }: LeastSquares): State {
     r: new Float64Array(count),
     trialR: new Float64Array(count),
     jacobian: new Float64Array(count * n),
+    first: new Float64Array(count * n),
     largest: new Float64Array(n),
     sum: 0,
   };
@@ -246,7 +251,7 @@ function gainOf({ jacobian, r, at, trial }: State, count: number): number {
 }
 
 function ended(state: State, end: FitEnd, iterations: number, evaluations: number): Fit {
-  const { at, r, jacobian, sum } = state;
+  const { at, r, jacobian, first, sum } = state;
   const n = at.length;
   const slope = slopes(state);
   return {
@@ -257,6 +262,7 @@ function ended(state: State, end: FitEnd, iterations: number, evaluations: numbe
     degrees: r.length - n,
     jacobian,
     known: knownFrom(jacobian, r.length, n),
+    knownAtStart: knownFrom(first, r.length, n),
     bound: Array.from(slope, (each, i) => boundAt(state, i, each)),
     iterations,
     evaluations,

@@ -21,6 +21,7 @@ import { card as punched } from '../losses/punchedPlateLoss.ts';
 import { card as square } from '../losses/squareGrillLoss.ts';
 import { card as wire } from '../losses/wireGuardLoss.ts';
 import { card as emissivity } from '../radiation/channelEmissivity.ts';
+import { card as soundAtSpeed } from '../sound/soundAtSpeed_dBA.ts';
 import type { Factors } from './input.ts';
 import { systemCards } from './methods.ts';
 
@@ -80,6 +81,9 @@ export function methodScatter(used: readonly string[], fitted: FittedSigmas = {}
     return [{ factor, card, sigma: Math.sqrt(Math.log1p(sigma * sigma)), fitted: false }];
   });
 }
+
+/** One standard deviation of a fan’s sound at a speed of its own, as a share of its level: no factor of the networks shows it. */
+export const soundSigma = soundAtSpeed.scatter.sigma ?? 0;
 
 /** Scatter worth a word; less than this disappears among the others. */
 const worthTelling = 0.05;

@@ -1,6 +1,6 @@
 import { sources } from '../../core/sources.ts';
 import type { Factors } from '../../core/system/input.ts';
-import { scatterCards } from '../../core/system/methodScatter.ts';
+import { type FittedSigmas, scatterCards } from '../../core/system/methodScatter.ts';
 import type { Design } from '../../model/design.ts';
 import { getAt } from '../../model/path.ts';
 import { sizeDimension, statedTolerance } from '../../model/spreads/sizes.ts';
@@ -72,16 +72,24 @@ export function spreadRows(design: Design, system: UnitSystem): SpreadRow[] {
   }));
 }
 
-export function methodSpreadRows(factors: readonly (keyof Factors)[]): MethodSpreadRow[] {
+/** @param fitted what readings leave open of a factor, in place of its card’s scatter */
+export function methodSpreadRows(
+  factors: readonly (keyof Factors)[],
+  fitted: FittedSigmas,
+): MethodSpreadRow[] {
   return factors.map((factor) => {
     const { title, scatter } = scatterCards[factor];
-    const sigma = scatter.sigma ?? 0;
+    const known = fitted[factor];
+    const sigma = known ?? scatter.sigma ?? 0;
     return {
       label: `Method for ${factorWords[factor]}`,
       shape: shapeWords.lognormal,
       ...withAmounts({ size: saidAs(`σ ${share(sigma)}`, sigma, 'ratio', 'metric') }),
       reach: reachWords.batch,
-      source: `card “${title}”; ${originWords[scatter.from]}`,
+      source:
+        known === undefined
+          ? `card “${title}”; ${originWords[scatter.from]}`
+          : 'fitted to readings of a prototype; what they leave open',
     };
   });
 }

@@ -24,6 +24,11 @@ export function toleranceRemarks(design: Design, result: ToleranceResult): strin
     'What is drawn beyond the limits of an input, or beyond what can be built, stands at the nearest value that can: a gap is never less than nothing.',
     ...movedRemark(result),
     'Within one box all bonds are alike, and so are all sinks; only resistors differ from one another. Skewed spreads have the value of the design in the middle; so have factors of methods, with the scatter of their cards.',
+    ...(design.fitted.readings > 0
+      ? [
+          'Factors that were fitted to readings lie about the fitted value, each by itself, with the uncertainty of the fit in place of the card’s scatter.',
+        ]
+      : []),
     ...(design.bond.designShare < 1
       ? [
           `The conductivity of the bond scatters about what the design counts on, ${share(design.bond.designShare)} of the data sheet.`,

@@ -1,4 +1,5 @@
 import type { Design } from '../../model/design.ts';
+import { fittedSigmas } from '../../studies/bench/fittedSigmas.ts';
 import type { ToleranceResult } from '../../studies/tolerance/result.ts';
 import type { Amounts } from '../amount.ts';
 import { table, told } from '../makeTable.ts';
@@ -73,7 +74,7 @@ export function toleranceReport(
     influences: influencesTable(influences),
     failing: failingTable(failingRows(result)),
     histogram: chart && histogramTable(chart),
-    spreads: spreadsTable(spreadRows(design, system), methodSpreadRows(result.methods)),
+    spreads: spreadsTable(spreadRows(design, system), methodSpreadRows(result.methods, fittedSigmas(design))),
   };
   return {
     sentence: toleranceSentence(result),

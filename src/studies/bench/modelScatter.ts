@@ -1,6 +1,5 @@
-import { card as soundAtSpeed } from '../../core/sound/soundAtSpeed_dBA.ts';
 import type { SystemInput } from '../../core/system/input.ts';
-import { methodScatter } from '../../core/system/methodScatter.ts';
+import { methodScatter, soundSigma } from '../../core/system/methodScatter.ts';
 import { trustOf } from '../../core/system/trust.ts';
 import type { Design } from '../../model/design.ts';
 import type { Group } from './benchModel.ts';
@@ -29,9 +28,8 @@ export function partsOf(design: Design, { bench, readings }: Group): Parts {
   const { leakWithin_m } = design.fitted;
   const hasLeak = leakWithin_m > 0 && design.baffle.fitted;
   const leak = { part: 'leak', sigma: sigmaOf('leak', leakWithin_m) / 1000, fitted: true } as const;
-  const sigma = soundAtSpeed.scatter.sigma ?? 0;
   const isHeard = bench.run.fans === 'running' && readings.some(({ kind }) => kind === 'sound');
-  const sound = { part: 'sound', sigma, fitted: false } as const;
+  const sound = { part: 'sound', sigma: soundSigma, fitted: false } as const;
   return [...methods, ...(hasLeak ? [leak] : []), ...(isHeard ? [sound] : [])];
 }
 

@@ -21,17 +21,22 @@ export function refusedBefore(
 
 /**
  * What stands against what was found. First whether the readings tell the unknowns at all: a search that strays does so for
- * want of a slope, and that is the better reason.
+ * want of a slope, and that is the better reason – unless there was one where it began, and it ran on to where there is none.
  */
 export function refusedAfter(fit: Fit, unknowns: readonly Unknown[]): Refusal | null {
   if (fit.end === 'noAnswer') return { why: 'notConverged' };
   const untold = refusedBy(fit.known, unknowns);
-  if (untold) return untold;
+  const bounded = refusedAtBound(fit, unknowns);
+  if (untold) return bounded && !refusedBy(fit.knownAtStart, unknowns) ? bounded : untold;
   if (fit.end === 'mostIterations' || fit.end === 'stuck') return { why: 'notConverged' };
-  const at = fit.bound.findIndex((side, i) => side !== 0 && !isNoLeak(unknowns[i], side));
+  return bounded;
+}
+
+function refusedAtBound({ bound, parameters }: Fit, unknowns: readonly Unknown[]): Refusal | null {
+  const at = bound.findIndex((side, i) => side !== 0 && !isNoLeak(unknowns[i], side));
   const unknown = unknowns[at];
   if (unknown === undefined) return null;
-  return { why: 'atBound', unknown, bound: fittedUnknowns[unknown].toValue(fit.parameters[at] as number) };
+  return { why: 'atBound', unknown, bound: fittedUnknowns[unknown].toValue(parameters[at] as number) };
 }
 
 function isNoLeak(unknown: Unknown | undefined, side: number): boolean {

@@ -186,6 +186,7 @@ export interface BenchFitResult {
   /** Standard uncertainties in one half width of 95 %. */
   readonly coverage: number;
   readonly iterations: number;
+  /** How often all readings were computed. */
   readonly solves: number;
 }
 

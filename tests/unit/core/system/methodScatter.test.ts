@@ -30,6 +30,16 @@ describe('scatter of methods', () => {
     }
   });
 
+  test('is what a fit leaves open where a factor was fitted, whatever its card says', () => {
+    const scatter = methodScatter(used, { fanFlow: 0.03, standingFan: 0.2 });
+    expect(scatter.find(({ factor }) => factor === 'fanFlow')).toMatchObject({ sigma: 0.03, fitted: true });
+    expect(scatter.find(({ factor }) => factor === 'standingFan')).toMatchObject({
+      sigma: 0.2,
+      fitted: true,
+    });
+    expect(scatter.find(({ factor }) => factor === 'channelHeat')?.fitted).toBe(false);
+  });
+
   test('that no factor can show is told, where it is worth a word', () => {
     const ids = withoutFactor(used).map(({ id }) => id);
     expect(ids).toContain('narrowGap');

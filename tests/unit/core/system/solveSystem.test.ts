@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { ExtraLossInput, SystemInput } from '../../../../src/core/system/input.ts';
+import { type ExtraLossInput, fansStopped, type SystemInput } from '../../../../src/core/system/input.ts';
 import { solveSystem, systemCurves } from '../../../../src/core/system/solveSystem.ts';
 import { sampleInput } from '../../../helpers/sampleInput.ts';
 import { dippingFan, solved, withFan } from '../../../helpers/solved.ts';
@@ -195,6 +195,17 @@ describe('what stands in the way of the air', () => {
       const sum = stages.reduce((total, { dp_Pa }) => total + dp_Pa, 0);
       expect(Math.abs(sum / (fanPressure_Pa + draught_Pa) - 1)).toBeLessThan(1e-7);
     }
+  });
+
+  test('the plenum has what slot, bank and outlet take from there on, but for the little that warm air adds', () => {
+    const { air } = solved(base);
+    const ahead = air.stages.filter(({ key }) => ['slot', 'bank', 'outlet'].includes(key));
+    expect(ahead).toHaveLength(3);
+    const taken_Pa = ahead.reduce((sum, { dp_Pa }) => sum + dp_Pa, 0);
+    expect(Math.abs(air.plenum_Pa - taken_Pa)).toBeLessThan(Math.abs(air.draught_Pa) + 1e-9);
+    expect(air.plenum_Pa).toBeLessThan(air.fanPressure_Pa);
+    // Nothing is fed where nothing turns: warm air draws on the plenum then.
+    expect(solved(base, fansStopped).air.plenum_Pa).toBeLessThan(0);
   });
 
   test('air shares add up to all of it', () => {

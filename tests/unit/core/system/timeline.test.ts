@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fansStopped } from '../../../../src/core/system/input.ts';
+import { fansStopped, ordinaryRun } from '../../../../src/core/system/input.ts';
+import { meanPlate_K } from '../../../../src/core/system/meanPlate_K.ts';
 import { solveSystem } from '../../../../src/core/system/solveSystem.ts';
 import {
   afterFanStop,
@@ -88,6 +89,51 @@ describe('the warm-up', () => {
       1,
     );
     expect(timeline.energy.imbalance).toBeLessThan(1e-10);
+  });
+});
+
+describe('every place along the warm-up', () => {
+  const options = { ...ordinaryTimeline, horizon_s: 40_000, untilSettled: false };
+  const settledAt = (run: typeof fansStopped) => solved(input, { ...run, pulses: false }).heat;
+
+  test.each([ordinaryRun, fansStopped])('ends where the box settles, fans $fans', (run) => {
+    const last = end(must(warmUp(input, options, run)));
+    const { positions, sinks } = settledAt(run);
+    positions.forEach(({ joint_K }, r) => {
+      expect(last.joints_K[r]).toBeCloseTo(joint_K, 1);
+    });
+    sinks.forEach((sink, s) => {
+      expect(last.sinks_K[s] ?? 0).toBeCloseTo(meanPlate_K(sink) ?? 0, 1);
+      expect(last.outsides_K[s] ?? 0).toBeCloseTo(sink?.outside_K ?? 0, 1);
+    });
+  });
+
+  test('moments asked for are stepped onto, in any order, and nothing else moves by much', () => {
+    const at_s = [300, 7.5, 61];
+    const stopped = must(warmUp(input, { ...options, at_s }));
+    for (const time_s of at_s) expect(stopped.points.some((point) => point.time_s === time_s)).toBe(true);
+    const fine = must(warmUp(input, { ...options, tolerance_K: 0.005, at_s }));
+    for (const time_s of at_s) {
+      const [coarse, exact] = [stopped, fine].map(({ points }) =>
+        points.find((point) => point.time_s === time_s),
+      );
+      expect(Math.abs((coarse?.film_K ?? 0) - (exact?.film_K ?? 0))).toBeLessThan(0.05);
+    }
+    expect(stopped.energy.imbalance).toBeLessThan(1e-10);
+  });
+
+  test('with the fans at a stand it takes longer, and the draught grows from next to nothing', () => {
+    const still = must(warmUp(input, ordinaryTimeline, fansStopped));
+    expect(end(still).time_s).toBeGreaterThan(end(must(warmUp(input))).time_s);
+    expect(still.points[0]?.flow_m3PerS).toBeLessThan(0.2 * end(still).flow_m3PerS);
+    expect(still.points[0]?.film_K).toBeCloseTo(input.room.T_K, 2);
+  });
+
+  test('a missing sink has no temperature', () => {
+    const oneEnd = { ...input, hasLastSink: false };
+    const timeline = must(warmUp(oneEnd));
+    expect(end(timeline).sinks_K.at(-1)).toBeNull();
+    expect(end(timeline).outsides_K.at(-1)).toBeNull();
   });
 });
 

@@ -240,5 +240,9 @@ describe('what is refused, and why', () => {
     });
     const answer = refused(cold, 'bond');
     expect(answer).toMatchObject({ why: 'atBound', unknown: 'bond' });
+    const cool = pairWith({
+      temperatures: [temperature('onFilm', asDesigned, { reading_K: 290 })],
+    });
+    expect(refused(cool, 'bond')).toMatchObject({ why: 'atBound', unknown: 'bond' });
   });
 });
