@@ -39,13 +39,18 @@ export function decimalOf(rows: readonly (readonly string[])[]): DecimalMark | n
 
 /** What the marks of one number show: 12,5 and 1.234,5 and 1.234.567 a comma; 1,234 alone nothing. */
 function markOf(cell: string): DecimalMark | null {
-  if (cell.length > longest) return null;
+  if (cell.length > longest || !hasMark(cell)) return null;
   const [, digits = ''] = /^[+\-−]?([\d.,'’ \u00a0\u202f]+)/.exec(cell) ?? [];
   const [first, last] = [/[.,]/.exec(digits), /[.,](?=[^.,]*$)/.exec(digits)];
   if (first === null || last === null) return null;
   const mark = last[0] as DecimalMark;
   if (first.index === last.index) return couldGroup.test(digits.trim()) ? null : mark;
   return first[0] === mark ? other(mark) : mark;
+}
+
+/** Most cells of most tables have none, and this is quick. */
+function hasMark(cell: string): boolean {
+  return cell.includes('.') || cell.includes(',');
 }
 
 const couldGroup = /^[1-9]\d{0,2}[.,]\d{3}$/;
@@ -59,7 +64,7 @@ function other(mark: DecimalMark): DecimalMark {
  * is 1.234 among decimal commas and 1234 among decimal points. Any other cell stays as it is written.
  */
 export function settled(cell: string, decimal: DecimalMark | null): string {
-  if (cell.length > longest) return cell;
+  if (cell.length > longest || !(hasMark(cell) || /['’]/.test(cell))) return cell;
   const [, sign = '', digits = '', rest = ''] = /^([+\-−]?)([\d.,'’]+)(.*)$/s.exec(cell) ?? [];
   if (/^\d{1,3}(?:['’]\d{3})+(?:[.,]\d+)?$/.test(digits)) return sign + digits.replace(/['’]/g, '') + rest;
   if (decimal === null || !couldGroup.test(digits)) return cell;

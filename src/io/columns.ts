@@ -129,7 +129,9 @@ function raggedLine(
 ): string | null {
   // Between blanks no cell can be left empty, so that a short line does not tell which one it lacks.
   const fits = (row: readonly string[]) =>
-    separator === ' ' ? row.length === width : row.slice(width).every((cell) => cell.trim() === '');
+    separator === ' '
+      ? row.length === width
+      : row.length <= width || row.slice(width).every((cell) => cell.trim() === '');
   const at = rows.findIndex((row) => !fits(row));
   if (at < 0) return null;
   const found = rows[at]?.length ?? 0;

@@ -325,7 +325,7 @@ describe('the panel of a part', () => {
     const { user, state } = await open('fan');
     const file = (name: string, text: string) => new File([text], name, { type: 'text/csv' });
     const first = file('stand.csv', 'p [Pa];Q [m³/h]\n60;0\n3o;20\n0;40\n');
-    await user.upload(screen.getByLabelText('File: Paste a table of points'), first);
+    await user.upload(screen.getByLabelText('File: Paste or open a table of points'), first);
     expect(await screen.findByText(/One cell does not fit/)).toBeInTheDocument();
     const wrong = screen.getByRole('textbox', { name: /^Point 2, pressure/ });
     expect(wrong).toHaveValue('3o');
@@ -344,7 +344,7 @@ describe('the panel of a part', () => {
   test('keeps ten megabytes out of the page', async () => {
     const { state } = await open('fan');
     const big = '1;2\n'.repeat(2_500_000);
-    const box = screen.getByRole('textbox', { name: 'Paste a table of points', hidden: true });
+    const box = screen.getByRole('textbox', { name: 'Paste or open a table of points', hidden: true });
     const went = fireEvent.paste(box, { clipboardData: { getData: () => big } });
     expect(went).toBe(false);
     expect(screen.getByText(/^This text has 10 million letters/)).toBeInTheDocument();

@@ -7,7 +7,7 @@ import { typed } from '../edits.ts';
 import type { DesignActions, Entered } from '../state.ts';
 import { unitTyped } from '../unitTyped.ts';
 import { curveColumns, quoted } from './curveColumns.ts';
-import { pastePoints } from './pastePoints.ts';
+import { countMisfit, pastePoints } from './pastePoints.ts';
 import { tooLong } from './tableSize.ts';
 import { refused, type Told, taken } from './told.ts';
 
@@ -21,6 +21,8 @@ export function pasteCurve(apply: DesignActions['apply'], list: string, text: st
   if (!found.ok) return refused(found.reason);
   const { flow, pressure } = found;
   const rows = read.columns.rows.filter((row) => row[flow] !== '' || row[pressure] !== '');
+  const misfit = countMisfit(list, rows.length);
+  if (misfit !== null) return refused(misfit);
   const curve: Curve = { columns: { ...read.columns, rows }, flow, pressure };
   let said = '';
   const refusal = apply(

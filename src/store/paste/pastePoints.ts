@@ -15,9 +15,8 @@ export function pastePoints(
   list: string,
   rows: readonly (readonly [string, string])[],
 ): Partial<Entered> | string {
-  const { least, most } = rowLimits(list);
-  if (rows.length < least) return 'A curve needs at least two rows.';
-  if (rows.length > most) return `That is ${rows.length} rows; at most ${most} fit.`;
+  const misfit = countMisfit(list, rows.length);
+  if (misfit !== null) return misfit;
   const points = rows.map((): Point => ({ flow_m3PerS: 0, dp_Pa: 0 }));
   let next: Entered = {
     ...state,
@@ -30,6 +29,13 @@ export function pastePoints(
     next = { ...next, ...typed(next, `${list}[${index}].dp_Pa`, pressure) };
   });
   return { ...next, design: setAt<Design>(next.design, list, withStandIns(next, list)) };
+}
+
+/** Why a curve cannot have so many points; `null` where it can. */
+export function countMisfit(list: string, count: number): string | null {
+  const { least, most } = rowLimits(list);
+  if (count < least) return 'A curve needs at least two rows.';
+  return count > most ? `That is ${count} rows; at most ${most} fit.` : null;
 }
 
 /** Under a text that does not read stands its neighbour's value, so that nothing is told of a row that is right. */

@@ -95,7 +95,7 @@ export function CurveEditor({ list, heading, help, owner = '' }: Props) {
       )}
       <RowsNote id={noteId} list={list} nameRow={nameRow} help={help} />
       <PasteTable
-        summary="Paste a table of points"
+        summary="Paste or open a table of points"
         help="Flow and pressure, by the names or units of their heads, or two columns in this order; a file may be dropped here too. It takes the place of all points."
         table={table}
       />

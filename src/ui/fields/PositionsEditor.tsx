@@ -71,7 +71,7 @@ export function PositionsEditor() {
         <Button onClick={() => setAllPositions({ on: false }, 'All resistors off')}>All off</Button>
       </div>
       <PasteTable
-        summary="Paste a table of resistors"
+        summary="Paste or open a table of resistors"
         help="A head may name part, resistance, on, flip and watts, in any order, with units. Without one: watts; part and watts; or part, on, flip, watts. The row grows as far as it must."
         table={table}
       />
