@@ -2,7 +2,7 @@ import type { Design } from '../model/design.ts';
 import { readingCount } from '../model/readings.ts';
 import type { UnitSystem } from '../model/say.ts';
 import { adviceReport } from '../report/bench/adviceReport.ts';
-import { checkReport } from '../report/bench/checkReport.ts';
+import { checkReport, withFit } from '../report/bench/checkReport.ts';
 import { fitReport } from '../report/bench/fitReport.ts';
 import {
   allUnknowns,
@@ -25,7 +25,7 @@ export const checkStudy: StudyKind = {
     if (readingCount(design) === 0) return noReadings;
     const question: BenchQuestion = { design };
     const result = await pool.run('benchCheck', question).result;
-    return checkReport(question, result, system, await pool.run('benchCourse', question).result);
+    return withFit(checkReport(question, result, system, await pool.run('benchCourse', question).result));
   },
 };
 

@@ -1,4 +1,5 @@
 import { nominalTotal_W } from '../core/system/loadOf.ts';
+import { solveSystem } from '../core/system/solveSystem.ts';
 import { defaultDesign } from '../model/defaults.ts';
 import type { Design } from '../model/design.ts';
 import {
@@ -11,10 +12,12 @@ import {
   readingKeys,
   readingLists,
 } from '../model/readings.ts';
+import { dimensionOfKey, editIn, parseIn, unitFor } from '../model/say.ts';
 import { toCore } from '../model/toCore.ts';
 import { placed, typed } from './edits.ts';
 import { insertRow, removeRow, rowsAt } from './rows.ts';
 import type { Entered } from './state.ts';
+import { unitTyped } from './unitTyped.ts';
 
 /** Path of a list of readings. */
 export const listPath = (list: ReadingList) => `readings.${list}`;
@@ -49,14 +52,34 @@ const blanks: Readonly<Record<ReadingList, number>> = {
   sounds: 0,
 };
 
+/** What the instrument will show, roughly: how far an ordinary one may be off is a share of it. */
+function foreseen(design: Design, list: ReadingList): number {
+  if (list === 'voltages') return nextConditions(design, list).fan_V;
+  if (list !== 'flows') return blanks[list];
+  const outcome = solveSystem(toCore(design));
+  return outcome.ok ? outcome.air.flow_m3PerS : blanks[list];
+}
+
+/** Two digits in the unit in which the reader sees it: nobody states an instrument to more. */
+function asStated(state: Entered, path: string, value: number): number {
+  const dimension = dimensionOfKey(path.slice(path.lastIndexOf('.') + 1));
+  const unit = unitTyped(state.units, path) ?? unitFor(dimension, state.system);
+  const text = Number(editIn(value, dimension, unit)).toPrecision(2);
+  const read = parseIn(`${Number(text)}`, dimension, unit, state.system);
+  return read.ok && read.value > 0 ? read.value : value;
+}
+
 /** One more reading: conditions of the row before, an ordinary instrument, and an empty box for what it showed. */
 export function addReading(state: Entered, list: ReadingList): Partial<Entered> | string {
   const path = listPath(list);
   const rows = rowsAt<ReadingRow>(state, path);
   const { reading, within } = readingKeys[list];
+  const ordinary = ordinaryWithin(list, foreseen(state.design, list));
   const row = {
     [reading]: blanks[list],
-    [within]: rows.at(-1)?.[within as keyof ReadingRow] ?? ordinaryWithin(list, blanks[list]),
+    [within]:
+      rows.at(-1)?.[within as keyof ReadingRow] ??
+      asStated(state, `${path}[${rows.length}].${within}`, ordinary),
     ...nextConditions(state.design, list),
     ...(list === 'temperatures' ? nextPlace(state.design) : {}),
   };

@@ -11,26 +11,26 @@ test('readings are typed and pasted, held against the model, fitted, kept as a v
   await chooseExample(page, 'One resistor, two sinks');
   const here = question(page);
   for (const [add, reading] of [
-    ['Add a temperature', '36.1'],
-    ['Add a pressure', '17.5 Pa'],
-    ['Add a flow', '7 m³/h'],
+    ['Add a temperature', '47.2'],
+    ['Add a pressure', '24.5 Pa'],
+    ['Add a flow', '3.7 m³/h'],
   ] as const) {
     await here.getByRole('button', { name: add }).click();
     await page.keyboard.type(reading);
   }
   await expect.poll(() => answerTo(page, title).textContent()).toMatch(/of 3 readings/);
 
-  await here.getByText('Paste a table of readings').click();
+  await here.locator('summary', { hasText: 'Paste a table of readings' }).click();
   await here
     .getByRole('textbox', { name: 'Paste a table of readings' })
     .fill(
       [
         'where\treading\twithin\ttime',
-        'film 1\t44,1 °C\t0,5\t',
-        'terminal 1\t36,4 °C\t0,5\t',
-        'sink 1\t28,6 °C\t0,5\t',
-        'sink 2\t28,8 °C\t0,5\t',
-        'film 1\t43,0 °C\t0,5\t5 min',
+        'film 1\t47,5 °C\t0,5\t',
+        'terminal 1\t40,1 °C\t0,5\t',
+        'sink 1\t31,2 °C\t0,5\t',
+        'sink 2\t29,8 °C\t0,5\t',
+        'film 1\t45,1 °C\t0,5\t30 s',
       ].join('\n'),
     );
   await here.getByRole('button', { name: 'Take it over' }).click();
@@ -44,7 +44,8 @@ test('readings are typed and pasted, held against the model, fitted, kept as a v
   await here.getByRole('button', { name: 'Keep the fitted design as a variant' }).click();
   await here.getByText('Kept as the variant “fitted to 8 readings”', { exact: false }).waitFor();
   await expect.poll(() => verdict(page).textContent()).toContain('(fitted to 8 readings)');
-  await expect.poll(() => here.getByText(/^This design is fitted to 8 readings: bond/).count()).toBe(1);
+  await expect.poll(() => here.getByText(/^This design is fitted to 8 readings: bond 0\.[78]/).count()).toBe(1);
+  await expect.poll(() => answerTo(page, title).textContent()).toMatch(/^All 8 readings agree/);
 
   await page.evaluate(() => {
     window.print = () => {};
@@ -56,7 +57,7 @@ test('readings are typed and pasted, held against the model, fitted, kept as a v
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   await expect
     .poll(() => page.locator('.sheet').textContent())
-    .toMatch(/Bench: \d of 8 readings .*fitted to 8 readings: bond/);
+    .toMatch(/Bench: all 8 readings agree within their instruments; fitted to 8 readings: bond 0\.[78]/);
   await expect.poll(() => page.locator('.sheet-further .before').count()).toBe(8);
   expect(await page.locator('section.sheet-further').first().textContent()).toContain('Terminal 1');
 });

@@ -1,4 +1,3 @@
-import type { Design } from '../../model/design.ts';
 import type { BenchCourse } from '../../studies/bench/course.ts';
 import type {
   Agreement,
@@ -40,6 +39,8 @@ export type CheckState = Agreement | 'noAnswer';
 
 /** Does the bench agree: all that screen, sheet and terminal say about readings beside computed values. */
 export interface CheckReport extends StudyReport {
+  /** What an earlier fit has put into the design; empty where there was none. */
+  readonly fitted: string;
   readonly check: TextTable;
   /** One for every row of `check`. */
   readonly rows: readonly { readonly key: string; readonly state: CheckState }[];
@@ -65,7 +66,8 @@ export function checkReport(
   const check = checkTable(result.readings, system);
   return {
     sentence: checkSentence(result, system),
-    remarks: remarksOf(design, result, system),
+    remarks: remarksOf(result),
+    fitted: design.fitted.readings > 0 ? fittedSentence(design, system) : '',
     check,
     rows: result.readings.map(({ path, agreement }) => ({ key: path, state: agreement ?? 'noAnswer' })),
     residuals,
@@ -76,6 +78,11 @@ export function checkReport(
       ...(warmUp ? [warmUp.table] : []),
     ],
   };
+}
+
+/** For terminal and paper, where nothing else says what an earlier fit has put into the design. */
+export function withFit(report: CheckReport): CheckReport {
+  return report.fitted === '' ? report : { ...report, remarks: [report.fitted, ...report.remarks] };
 }
 
 function checkTable(readings: readonly CheckedReading[], system: UnitSystem): TextTable {
@@ -101,11 +108,10 @@ function stateWords({ agreement, why }: CheckedReading): string {
   return `no answer: ${why === null ? 'nothing is computed there' : noAnswerWords[why]}`;
 }
 
-function remarksOf(design: Design, result: BenchCheckResult, system: UnitSystem): string[] {
+function remarksOf(result: BenchCheckResult): string[] {
   const { readings, answered, chiSquare } = result;
   if (readings.length === 0) return [];
   return [
-    ...(design.fitted.readings > 0 ? [fittedSentence(design, system)] : []),
     ...chiSquareRemark(chiSquare),
     ...(answered > 0 ? [withinRemark(readings)] : []),
     ...unansweredRemarks(readings),

@@ -1,6 +1,6 @@
 import type { Design } from '../../model/design.ts';
 import { benchLine } from '../../report/bench/benchLine.ts';
-import { checkReport } from '../../report/bench/checkReport.ts';
+import { checkReport, withFit } from '../../report/bench/checkReport.ts';
 import { fitReport } from '../../report/bench/fitReport.ts';
 import type { ResidualChart } from '../../report/bench/residualChart.ts';
 import { gapMapReport } from '../../report/gaps/gapMapReport.ts';
@@ -61,7 +61,9 @@ function benchPages(
   const asDrawn = ['benchResiduals', 'benchFitResiduals'];
   return {
     bench: [
-      ...(checked ? [saysTable('benchSays', 'Does the bench agree?', checked), ...checked.tables] : []),
+      ...(checked
+        ? [saysTable('benchSays', 'Does the bench agree?', withFit(checked)), ...checked.tables]
+        : []),
       ...(fitted
         ? [saysTable('benchFitSays', 'What explains the difference', fitted), ...fitted.tables]
         : []),

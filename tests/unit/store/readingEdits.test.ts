@@ -58,6 +58,16 @@ describe('a reading is added', () => {
     expect(readings().pressures[0]).toMatchObject({ load_W: 20, within_Pa: 1 });
   });
 
+  test('its instrument an ordinary one for what is to be read, in round numbers', () => {
+    const { state, readings, add } = bench(exampleById('onePair'));
+    for (const list of ['flows', 'voltages', 'sounds'] as const) add(list);
+    expect(readings().voltages[0]?.within_V).toBe(0.06);
+    expect(readings().sounds[0]?.within_dBA).toBe(1.5);
+    // 5 % of the 3.75 m³/h computed.
+    expect((readings().flows[0]?.within_m3PerS ?? 0) * 3600).toBeCloseTo(0.19, 9);
+    expect(fieldView(state(), box('flows', 0, 'within_m3PerS')).text).toBe('0.19');
+  });
+
   test('one edit each, which takes its box along when undone', () => {
     const { state, readings, add } = bench();
     add('flows');

@@ -56,8 +56,8 @@ export function ReadingsEditor() {
       <p ref={notice} role="status" className={styles.notice} />
       <p className={styles.help}>
         A new reading takes the conditions of the one before, or those of the design. Its instrument is an
-        ordinary one, ±1.5 K, ±1 Pa, ±5 % of a flow, ±0.5 % of volts, ±1.5 dB – common practice: put in what
-        yours says.
+        ordinary one, ±1.5 K, ±1 Pa, ±5 % of the flow as computed, ±0.5 % of volts, ±1.5 dB – common practice:
+        put in what yours says.
       </p>
       <PasteTable summary="Paste a table of readings" help={pasteHelp} table={table} />
     </TableDrop>

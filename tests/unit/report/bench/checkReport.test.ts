@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { benchLine } from '../../../../src/report/bench/benchLine.ts';
-import { checkReport } from '../../../../src/report/bench/checkReport.ts';
+import { checkReport, withFit } from '../../../../src/report/bench/checkReport.ts';
 import { nothingRead } from '../../../../src/report/bench/checkSentence.ts';
 import { benchCheckJob } from '../../../../src/studies/bench/check.ts';
 import { benchCourse } from '../../../../src/studies/bench/course.ts';
@@ -152,6 +152,16 @@ describe('remarks and tables', () => {
     const inInches = checkReport({ design }, result, 'inch');
     expect(inInches.check.rows[0]?.map(plain)).toContain('142.3 °F');
   });
+});
+
+test('what was fitted before is told where nothing else says it', () => {
+  const fitted = { ...design.fitted, readings: 12, bondFactor: 0.8, bondWithin: 0.05 };
+  const report = checkReport({ design: { ...design, fitted } }, resultOf([agrees]), 'metric');
+  expect(plain(withFit(report).remarks[0] ?? '')).toBe(
+    'This design is fitted to 12 readings: bond 0.80 ± 0.04.',
+  );
+  const before = checkReport({ design }, resultOf([agrees]), 'metric');
+  expect(withFit(before)).toBe(before);
 });
 
 describe('the line of the summary', () => {
