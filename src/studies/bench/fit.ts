@@ -1,4 +1,4 @@
-import { type Fit, levenbergMarquardt } from '../../core/solve/levenbergMarquardt.ts';
+import { type LeastSquares, levenbergMarquardt } from '../../core/solve/levenbergMarquardt.ts';
 import type { SystemInput } from '../../core/system/input.ts';
 import { toCore } from '../../model/toCore.ts';
 import type { Job } from '../job.ts';
@@ -44,17 +44,19 @@ export function benchFit({ design, unknowns }: BenchFitQuestion): BenchFitResult
     return refuse({ why: 'noAnswer', reading: index, noAnswer: present[missing]?.why ?? 'notFollowed' });
   }
 
-  const fit = leastSquares(middle, unknowns, readings, model.compute);
+  const problem = leastSquares(middle, unknowns, readings, model.compute);
+  const fit = levenbergMarquardt(problem);
   const late = refusedAfter(fit, unknowns);
   if (late) return refuse(late);
   const computed = model.compute(written(middle, unknowns, fit.parameters));
   const after = chiSquareOf(readings, computed, unknowns.length);
   const doubtful = after.chance !== null && after.chance < improbable;
   const birge = doubtful ? Math.sqrt(after.value / after.degrees) : 1;
+  const values = unknowns.map((unknown, i) => fittedValue(input, unknown, { problem, fit, i, birge }));
   return {
     unknowns,
     refused: null,
-    values: unknowns.map((unknown, i) => fittedValue(input, unknown, fit, i, birge)),
+    values,
     correlation: unknowns.map((_, i) =>
       unknowns.map((_, j) => fit.known.correlation[i * unknowns.length + j] as number),
     ),
@@ -81,9 +83,9 @@ function leastSquares(
   unknowns: readonly Unknown[],
   readings: readonly Reading[],
   compute: (box: SystemInput) => Computed[],
-): Fit {
+): LeastSquares {
   const kinds = unknowns.map((unknown) => fittedUnknowns[unknown]);
-  return levenbergMarquardt({
+  return {
     count: readings.length,
     start: kinds.map(({ read }) => read(middle) ?? 0),
     low: kinds.map(({ low }) => low),
@@ -101,7 +103,7 @@ function leastSquares(
         return true;
       });
     },
-  });
+  };
 }
 
 function startOf(input: SystemInput, unknowns: readonly Unknown[]): SystemInput {

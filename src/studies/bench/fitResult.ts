@@ -1,37 +1,53 @@
-import type { Fit } from '../../core/solve/levenbergMarquardt.ts';
+import type { Fit, LeastSquares } from '../../core/solve/levenbergMarquardt.ts';
+import { profileInterval } from '../../core/solve/profileInterval.ts';
 import type { SystemInput } from '../../core/system/input.ts';
 import type { Computed, FittedReading, FittedValue, Reading, Unknown } from './types.ts';
 import { coverage, fittedUnknowns, withinOf } from './unknowns.ts';
 
 /** Standard uncertainties below which 95 % of a normal distribution lie. */
 const oneSided = 1.644854;
+/** A leak as near to none as this, in standard uncertainties, is bounded by how the readings rise against it, not by a slope. */
+const nearNone = 3;
+
+/** A fit, which of its unknowns, and by how much all uncertainties are stretched. */
+export interface Fitted {
+  readonly problem: LeastSquares;
+  readonly fit: Fit;
+  readonly i: number;
+  readonly birge: number;
+}
 
 /**
- * One fitted unknown with its interval, by the covariance of all. A leak that ended at none has a one-sided limit, to first
- * order. @param birge times all uncertainties
+ * One fitted unknown with its interval of 95 %, by the covariance of all; that of a leak close to none by likelihood, since its
+ * air goes with more than the first power of its width. A leak that ended at none has a one-sided limit.
  */
-export function fittedValue(
-  input: SystemInput,
-  unknown: Unknown,
-  fit: Fit,
-  i: number,
-  birge: number,
-): FittedValue {
-  const { read, toValue, low } = fittedUnknowns[unknown];
+export function fittedValue(input: SystemInput, unknown: Unknown, fitted: Fitted): FittedValue {
+  const { fit, i, birge } = fitted;
+  const { read, toValue } = fittedUnknowns[unknown];
   const at = fit.parameters[i] as number;
   const sigma = birge * (fit.known.sigma[i] as number);
   const atZero = unknown === 'leak' && at <= 0;
-  const high = toValue(at + (atZero ? oneSided : coverage) * sigma);
+  const isNearNone = unknown === 'leak' && at < nearNone * sigma;
+  const [low, high] = isNearNone
+    ? byLikelihood(fitted, atZero ? oneSided : coverage)
+    : [at - coverage * sigma, at + coverage * sigma];
+  const value = toValue(at);
+  const widest = Math.max(value - toValue(low), toValue(high) - value);
   return {
     unknown,
     start: toValue(read(input) ?? 0),
-    value: toValue(at),
-    low: toValue(Math.max(low, at - coverage * sigma)),
-    high,
-    within: atZero ? high : withinOf(unknown, sigma),
+    value,
+    low: toValue(low),
+    high: toValue(high),
+    within: isNearNone ? widest : withinOf(unknown, sigma),
     atZero,
     alone: withinOf(unknown, birge * (fit.known.alone[i] as number)),
   };
+}
+
+function byLikelihood({ problem, fit, i, birge }: Fitted, times: number): [number, number] {
+  const { low, high } = profileInterval(problem, fit, i, (times * birge) ** 2);
+  return [low, high];
 }
 
 /** Every reading before and after. */

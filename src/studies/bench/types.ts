@@ -148,7 +148,7 @@ export interface FittedValue {
   /** Interval of 95 %. */
   readonly low: number;
   readonly high: number;
-  /** Half of it, 95 %: relative for factors, metres for the leak. */
+  /** Half of it, 95 %: relative for factors, metres for the leak; the wider side of a leak close to none. */
   readonly within: number;
   /** Ended at no leak at all: `high` is then a one-sided limit of 95 %. */
   readonly atZero: boolean;

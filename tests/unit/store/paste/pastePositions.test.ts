@@ -56,13 +56,16 @@ describe('a table of resistors pasted from a spreadsheet', () => {
     expect(design.parts[1]?.name).toBe('4,7 kΩ');
   });
 
-  test('says how many rows it has taken', () => {
+  test('says how many rows it has taken, and what it has left', () => {
     const store = createDesignStore(exampleById('eightResistors'));
     expect(pasteRow(store.getState().apply, 0, '1\n2', 'watts.csv')).toEqual({
       ok: true,
       words: '2 rows taken over. Undo brings back what was there.',
     });
     expect(store.getState().history.past.at(-1)?.name).toBe('Resistors opened');
+    expect(pasteRow(store.getState().apply, 0, 'watts;remark\n2;first').words).toBe(
+      'One row taken over. Left out: “remark”. Undo brings back what was there.',
+    );
   });
 
   test('keeps watts that do not read as typed, and tells them', () => {

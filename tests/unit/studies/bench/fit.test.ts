@@ -115,15 +115,15 @@ describe('a fit to readings', () => {
   });
 
   test('a box without any leak is found to have none, with a one-sided limit', () => {
-    const fit = benchFit({ design: readBy(many, {}, 0, 5), unknowns: ['leak', 'bond'] });
     const tight = Array.from({ length: 12 }, (_, seed) =>
       benchFit({ design: readBy(many, {}, 0, seed + 1), unknowns: ['leak', 'bond'] }),
     );
-    expect(fit.refused).toBeNull();
     const none = tight.filter(({ values }) => values[0]?.atZero);
     // Half of the time noise would have it below nil.
     expect(none.length).toBeGreaterThan(1);
     expect(none.length).toBeLessThan(11);
+    const holding = tight.filter(({ values }) => values[0]?.low === 0);
+    expect(holding.length).toBeGreaterThanOrEqual(11);
     for (const { values } of none) {
       expect(values[0]).toMatchObject({ value: 0, low: 0 });
       expect(values[0]?.high).toBeGreaterThan(0);
