@@ -201,7 +201,7 @@ function correlationTable({ values, correlation }: BenchFitResult): TextTable {
   return table(
     'benchCorrelation',
     'How the fitted values hang together: correlation',
-    ['', ...values.map(({ unknown }) => `>${unknownWords[unknown].label}`)],
+    ['What', ...values.map(({ unknown }) => `>${unknownWords[unknown].label}`)],
     values.map(({ unknown }, i) => [
       unknownWords[unknown].label,
       ...values.map((_, j): Said => {

@@ -42,7 +42,7 @@ export function CheckTable({ report: { check, rows } }: { readonly report: Check
                       );
                     return i === stateColumn ? (
                       <td key={head} className={styles.state}>
-                        <Glyph name={signs[state]} /> {cell}
+                        <Glyph name={signs[state]} /> <span>{cell}</span>
                       </td>
                     ) : (
                       <td key={head} className={columns[i]?.align === 'end' ? styles.number : undefined}>
