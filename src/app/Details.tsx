@@ -1,9 +1,7 @@
-import { type RefObject, useMemo } from 'react';
+import { useMemo } from 'react';
 import { createPortal } from 'react-dom';
 import type { Reported } from '../report/reportJob.ts';
-import type { Keeper } from '../store/keeping/keeper.ts';
 import { createStudies } from '../store/studies.ts';
-import { KeeperContext } from '../ui/bench/KeeperContext.ts';
 import { ChangesProvider } from '../ui/questions/changes/ChangesContext.tsx';
 import { FirstChange } from '../ui/questions/changes/FirstChange.tsx';
 import { ShortList } from '../ui/questions/changes/ShortList.tsx';
@@ -17,7 +15,6 @@ import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
 import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
-import type { Designs } from './useDesigns.ts';
 import { useReport } from './useReport.ts';
 
 interface Places {
@@ -34,28 +31,19 @@ interface Asked extends Places {
 }
 
 interface Props extends Asked {
-  readonly keeper: Promise<Keeper>;
   /** Under the words of the verdict. */
   readonly inVerdict: HTMLElement | null;
-  /** Another object with every edit, so it comes in one that stays. */
-  readonly designs: RefObject<Designs>;
 }
 
 const studies = createStudies(browserPool());
 
 /** What stands below the fold, and the sheet for the printer: everything that follows a moment after an edit. */
-export function Details({ keeper, designs, inVerdict, ...asked }: Props) {
-  const kept = useMemo(
-    () => ({ keeper, open: (id: string, name: string) => designs.current.kept(id, name) }),
-    [keeper, designs],
-  );
+export function Details({ inVerdict, ...asked }: Props) {
   return (
     <StudiesContext value={studies}>
-      <KeeperContext value={kept}>
-        <ChangesProvider>
-          <Reports {...asked} />
-        </ChangesProvider>
-      </KeeperContext>
+      <ChangesProvider>
+        <Reports {...asked} />
+      </ChangesProvider>
       {inVerdict && createPortal(<PartsVaryLine />, inVerdict)}
     </StudiesContext>
   );

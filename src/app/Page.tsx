@@ -1,6 +1,7 @@
 import { lazy, Suspense, useMemo, useRef, useState } from 'react';
 import type { Keeper } from '../store/keeping/keeper.ts';
 import { useDesign, useDesignStore } from '../ui/bench/DesignContext.ts';
+import { KeeperContext } from '../ui/bench/KeeperContext.ts';
 import { PartPanel } from '../ui/fields/PartPanel.tsx';
 import { WillItHold } from '../ui/questions/WillItHold.tsx';
 import { Announcer } from '../ui/verdict/Announcer.tsx';
@@ -35,6 +36,10 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
   // One object for as long as the page lives: what stands below need not render for every key.
   const present = useRef(designs);
   present.current = designs;
+  const kept = useMemo(
+    () => ({ keeper, open: (id: string, name: string) => present.current.kept(id, name) }),
+    [keeper],
+  );
   const goTo = useGoTo();
   const [aboveLimits, setAboveLimits] = useState<HTMLElement | null>(null);
   const [underLimits, setUnderLimits] = useState<HTMLElement | null>(null);
@@ -44,20 +49,18 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
     () => (
       <Details
         answer={answer}
-        keeper={keeper}
-        designs={present}
         aboveLimits={aboveLimits}
         underLimits={underLimits}
         underDrawing={underDrawing}
         inVerdict={inVerdict}
       />
     ),
-    [answer, keeper, aboveLimits, underLimits, underDrawing, inVerdict],
+    [answer, aboveLimits, underLimits, underDrawing, inVerdict],
   );
   useKeeping(keeper);
   const [notices, setNotices] = useState<HTMLElement | null>(null);
   return (
-    <>
+    <KeeperContext value={kept}>
       <Header designs={designs} />
       <main id="bench" className={styles.page} tabIndex={-1}>
         <Notice onSave={designs.save} onPlace={setNotices} />
@@ -98,6 +101,6 @@ export function Page({ keeper }: { readonly keeper: Promise<Keeper> }) {
       <Suspense fallback={null}>
         <Dialogs designs={designs} />
       </Suspense>
-    </>
+    </KeeperContext>
   );
 }

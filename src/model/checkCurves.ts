@@ -1,7 +1,7 @@
 import type { Design } from './design.ts';
 import { type Problem, problem } from './problem.ts';
 
-type Points = Design['fan']['curve'];
+type Points = readonly Readonly<Design['fan']['curve'][number]>[];
 
 /** Points closer than this cannot be told apart on any test rig, and a curve through them has no slope worth the name. */
 const smallestStep_m3PerS = 1e-7;
@@ -25,21 +25,27 @@ function checkFan(
 ): Problem[] {
   return [
     ...(hub_m >= opening_m ? [problem(`${path}.hub_m`, 'hubTooLarge', { opening_m })] : []),
-    ...checkOrder(`${path}.curve`, curve),
-    ...checkFanPressures(`${path}.curve`, curve),
+    ...checkFanCurve(`${path}.curve`, curve),
   ];
 }
 
 /** Points of extra losses. */
 export function checkExtras({ extras }: Design): Problem[] {
-  return extras.flatMap(({ points }, index) => {
-    const path = `extras[${index}].points`;
-    const [first, second] = points;
-    if (first === undefined) return [];
-    if (second === undefined && first.flow_m3PerS === 0)
-      return [problem(`${path}[0].flow_m3PerS`, 'onePoint', {})];
-    return [...checkOrder(path, points), ...checkLossPressures(path, points)];
-  });
+  return extras.flatMap(({ points }, index) => checkLossPoints(`extras[${index}].points`, points));
+}
+
+/** Points of one fan curve at this place of a design. */
+export function checkFanCurve(path: string, points: Points): Problem[] {
+  return [...checkOrder(path, points), ...checkFanPressures(path, points)];
+}
+
+/** Points of one extra loss at this place of a design. */
+export function checkLossPoints(path: string, points: Points): Problem[] {
+  const [first, second] = points;
+  if (first === undefined) return [];
+  if (second === undefined && first.flow_m3PerS === 0)
+    return [problem(`${path}[0].flow_m3PerS`, 'onePoint', {})];
+  return [...checkOrder(path, points), ...checkLossPressures(path, points)];
 }
 
 function checkOrder(path: string, points: Points): Problem[] {

@@ -3,6 +3,7 @@ import { exampleById } from '../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../src/store/designStore.ts';
 import type { Cupboard } from '../../src/store/keeping/cupboard.ts';
 import { createKeeper, type Heard, type Left, type Surroundings } from '../../src/store/keeping/keeper.ts';
+import type { KeptPicture, PictureCupboard } from '../../src/store/keeping/pictures.ts';
 import { type KeptDesign, readLastDesign, unreadIn } from '../../src/store/keeping/record.ts';
 
 /** One browser in memory: a cupboard that any number of its tabs share. */
@@ -46,11 +47,13 @@ export function fakeBrowser() {
       return content;
     },
   };
+  const pictures = fakePictures(check);
   const surroundings = (remembered: string | null = null): Surroundings => {
     const me = ids++;
     let open = remembered;
     return {
       cupboard,
+      pictures,
       tab: {
         read: () => open,
         write: (id) => {
@@ -84,6 +87,7 @@ export function fakeBrowser() {
   };
   return {
     kept,
+    pictures,
     /** What some other program, or a hand, has left in the cupboard. */
     strange,
     left,
@@ -101,6 +105,32 @@ export function fakeBrowser() {
     /** What a Throughfin that kept one design only has left. */
     setLast: (value: unknown) => {
       last = value;
+    },
+  };
+}
+
+/** @param check throws where the browser is to refuse */
+export function fakePictures(check: () => void = () => {}): PictureCupboard {
+  const kept = new Map<string, Map<string, KeptPicture>>();
+  const write = async (design: string, list: string, change: Partial<KeptPicture>) => {
+    check();
+    const lists = kept.get(design) ?? new Map<string, KeptPicture>();
+    const before = lists.get(list) ?? { list, picture: undefined, tracing: undefined };
+    kept.set(design, lists.set(list, { ...before, ...change }));
+  };
+  return {
+    read: async (design, list) => {
+      check();
+      return kept.get(design)?.get(list) ?? { picture: undefined, tracing: undefined };
+    },
+    writePicture: (design, list, picture) => write(design, list, { picture }),
+    writeTracing: (design, list, tracing) => write(design, list, { tracing }),
+    of: async (design) => [...(kept.get(design)?.values() ?? [])],
+    put: async (design, all) => {
+      for (const each of all) await write(design, each.list, each);
+    },
+    remove: async (design) => {
+      kept.delete(design);
     },
   };
 }

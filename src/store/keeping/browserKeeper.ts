@@ -2,6 +2,7 @@ import type { DesignStore } from '../designStore.ts';
 import { browserCupboard } from './cupboard.ts';
 import { attempt, hintThatKept } from './hint.ts';
 import { createKeeper, type Heard, type Keeper, type Left, type Surroundings } from './keeper.ts';
+import { browserPictures } from './pictures.ts';
 import { readKept } from './record.ts';
 
 const tabKey = 'throughfin-open';
@@ -17,6 +18,7 @@ function browserSurroundings(): Surroundings {
   const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('throughfin');
   return {
     cupboard: browserCupboard(),
+    pictures: browserPictures(),
     tab: {
       read: () => attempt(() => sessionStorage.getItem(tabKey)) ?? null,
       write: (id) => {

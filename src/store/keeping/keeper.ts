@@ -4,11 +4,13 @@ import { examples } from '../../model/examples/examples.ts';
 import type { DesignStore } from '../designStore.ts';
 import type { DesignState, Identity, Keeping } from '../state.ts';
 import type { Cupboard } from './cupboard.ts';
+import type { KeptPicture, PictureCupboard } from './pictures.ts';
 import { contentOf, type KeptDesign, type Unread } from './record.ts';
 
 /** What the keeper takes from the browser; replaced in tests. */
 export interface Surroundings {
   readonly cupboard: Cupboard;
+  readonly pictures: PictureCupboard;
   /** Which design this tab had open: outlives a reload, not the tab. */
   readonly tab: { readonly read: () => string | null; readonly write: (id: string | null) => void };
   /** Tells other tabs of a writing, and hears of theirs. */
@@ -46,6 +48,10 @@ export interface Keeper {
   readonly restore: () => Promise<boolean>;
   /** Writes what has changed, now. @returns whether everything is kept */
   readonly flush: () => Promise<boolean>;
+  /** Keeps the design even where nobody has touched it yet, for something is to lie beside it. @returns its id */
+  readonly claim: () => Promise<string | null>;
+  /** Pictures beside the designs: they follow a variant, and go with a design that is removed. */
+  readonly pictures: PictureCupboard;
   /** The page may be gone in a moment: what is not yet written is left where it can be picked up. */
   readonly leave: () => void;
   /** All kept designs, the one written last first. May reject. */
@@ -82,6 +88,8 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
   const me = around.newId();
   let busy: Promise<boolean> = Promise.resolve(true);
   const hearers = new Set<() => void>();
+  /** Pictures of the designs removed by this page, until one is put back. */
+  const removedPictures = new Map<string, readonly KeptPicture[]>();
   const tellHearers = () => {
     for (const hear of hearers) hear();
   };
@@ -153,12 +161,20 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     setKeeping('kept');
   };
 
+  /** A picture that cannot be had or kept is no reason to do without the design. */
+  const picturesOf = (id: string) => around.pictures.of(id).catch(() => []);
+  const putPictures = (id: string, kept: readonly KeptPicture[]) =>
+    kept.length === 0 ? undefined : around.pictures.put(id, kept).catch(() => undefined);
+  const copyPictures = async (from: string, to: string) => putPictures(to, await picturesOf(from));
+
   /** Brings in what pages left as they went; what another tab has overtaken meanwhile becomes a variant. */
   const pickUp = async () => {
     for (const { by, record, seen: over } of around.breath.read()) {
       const result = await cupboard.write(record, over);
       if (!result.ok && JSON.stringify(result.there?.content) !== JSON.stringify(record.content)) {
-        await cupboard.write({ ...record, id: around.newId() }, null);
+        const id = around.newId();
+        await cupboard.write({ ...record, id }, null);
+        await copyPictures(record.id, id);
       }
       around.breath.drop(by);
     }
@@ -208,6 +224,11 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
       }
     },
     flush: () => flush(),
+    claim: async () => {
+      await flush(true);
+      return store.getState().identity?.id ?? null;
+    },
+    pictures: around.pictures,
     leave: () => {
       const state = store.getState();
       if (isNothing(state) || isWritten(state)) return;
@@ -230,16 +251,19 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     },
     makeVariant: async (name) => {
       await flush(true);
-      const { family } = identify();
+      const { id: from, family } = identify();
       const id = around.newId();
       seen = null;
       store.getState().setIdentity({ id, family });
       tab.write(id);
       store.getState().setText('variant', name);
       await flush();
+      await copyPictures(from, id);
     },
     remove: async ({ id }) => {
+      removedPictures.set(id, await picturesOf(id));
       await cupboard.remove(id);
+      await around.pictures.remove(id).catch(() => undefined);
       const { identity, setIdentity } = store.getState();
       if (identity?.id === id) {
         setIdentity(null);
@@ -250,6 +274,8 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
     },
     putBack: async (record) => {
       await cupboard.write(record, null);
+      await putPictures(record.id, removedPictures.get(record.id) ?? []);
+      removedPictures.delete(record.id);
       tellHearers();
     },
     settle: async (way) => {
@@ -261,14 +287,15 @@ export function createKeeper(store: DesignStore, around: Surroundings): Keeper {
         return;
       }
       // Where the other tab has removed it there is nothing to keep beside ours.
+      const id = there === null ? identity.id : around.newId();
       if (there !== null) {
-        const id = around.newId();
         store.getState().setIdentity({ id, family: identity.family });
         tab.write(id);
       }
       seen = null;
       setKeeping('unknown');
       await flush();
+      if (id !== identity.id) await copyPictures(identity.id, id);
     },
     stop: () => {
       clearTimeout(timer);

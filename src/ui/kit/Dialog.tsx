@@ -7,12 +7,14 @@ interface Props {
   readonly title: string;
   /** Room for two columns, as high as it needs at most: what is in it may change without the dialog moving. */
   readonly wide?: boolean;
+  /** All the room there is: for a picture. */
+  readonly large?: boolean;
   readonly onClose: () => void;
   readonly children: ReactNode;
 }
 
 /** The browser's own modal dialog, open as long as it is rendered. */
-export function Dialog({ title, wide = false, onClose, children }: Props) {
+export function Dialog({ title, wide = false, large = false, onClose, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
   useEffect(() => {
@@ -24,6 +26,7 @@ export function Dialog({ title, wide = false, onClose, children }: Props) {
       ref={dialog}
       className={styles.dialog}
       data-wide={wide}
+      data-large={large}
       aria-labelledby={heading}
       onClose={onClose}
     >
