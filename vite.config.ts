@@ -41,7 +41,7 @@ const recordsLater = {
   enforce: 'pre',
   transform: (code: string, id: string) => {
     const [file = '', query] = id.split('?');
-    if (!/\/src\/(core|studies|report)\/.*\.ts$/.test(file)) return null;
+    if (!/\/src\/(core|report)\/.*\.ts$/.test(file)) return null;
     const apart = code.replace(
       /(import \{[^}]*\bcard as \w+[^}]*\} from '\.[^']*\.ts)'/g,
       (_, before: string) => `${before}?record'`,
@@ -67,6 +67,7 @@ export default defineConfig({
     },
   },
   test: {
+    reporters: ['default', './tests/helpers/evidence/reporter.ts'],
     projects: [
       {
         test: {

@@ -44,7 +44,9 @@ test('readings are typed and pasted, held against the model, fitted, kept as a v
   await here.getByRole('button', { name: 'Keep the fitted design as a variant' }).click();
   await here.getByText('Kept as the variant “fitted to 8 readings”', { exact: false }).waitFor();
   await expect.poll(() => verdict(page).textContent()).toContain('(fitted to 8 readings)');
-  await expect.poll(() => here.getByText(/^This design is fitted to 8 readings: bond 0\.[78]/).count()).toBe(1);
+  await expect
+    .poll(() => here.getByText(/^This design is fitted to 8 readings: bond 0\.[78]/).count())
+    .toBe(1);
   await expect.poll(() => answerTo(page, title).textContent()).toMatch(/^All 8 readings agree/);
 
   await page.evaluate(() => {

@@ -79,6 +79,7 @@ describe('the page', () => {
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
+      'What is it checked against?',
     ]);
   });
 

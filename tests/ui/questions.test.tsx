@@ -60,6 +60,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
+      'What is it checked against?',
     ]);
     for (const heading of headings) {
       const region = screen.getByRole('region', { name: heading ?? '' });
@@ -185,6 +186,7 @@ test('without an answer every question still says why', () => {
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',
+      'what-is-it-checked-against': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);
   }

@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { T_K: 298.15, p_Pa: 101325, relativeHumidity: 0.5 },
     printed: '0.99410',
+    kind: 'worked again',
     where: 'computed from ρ = (p − e)/(R_d·T) + e/(R_v·T): 1.17693 over 1.18391',
   },
   evaluate: ({ T_K, p_Pa, relativeHumidity }) => moistFactor(T_K, p_Pa, relativeHumidity),

@@ -47,6 +47,7 @@ export const card = defineCard({
   example: {
     given: { lossA: 1, areaA_m2: 2e-3, lossB: 4, areaB_m2: 1e-3, massFlow_kgPerS: 5e-3 },
     printed: '0.8000',
+    kind: 'computed elsewhere',
     where: 'worked by hand: A/√K is 2 against 0.5 (in 10⁻³ m²)',
   },
   evaluate: ({ lossA, areaA_m2, lossB, areaB_m2, massFlow_kgPerS }) =>

@@ -136,6 +136,7 @@ export const card = defineCard({
   example: {
     given: { shutOff_Pa: 40, freeFlow_m3PerS: 0.01, sideBySide: 2, inARow: 3, flow_m3PerS: 0.005 },
     printed: '90',
+    kind: 'worked again',
     where: 'worked by hand on a straight curve: each at a quarter of its free delivery, 30 Pa, three times',
   },
   evaluate: ({ shutOff_Pa, freeFlow_m3PerS, sideBySide, inARow, flow_m3PerS }) => {

@@ -21,6 +21,7 @@ export const card = defineCard({
   example: {
     given: { loss: 8, velocity_mPerS: 0.5, rho_kgPerM3: 1.2 },
     printed: '1.2',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ loss, velocity_mPerS, rho_kgPerM3 }) => standingDrop_Pa(loss, velocity_mPerS, rho_kgPerM3),

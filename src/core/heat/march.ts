@@ -105,6 +105,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 5, R1_KPerW: 5, C1_JPerK: 0.5, R2_KPerW: 3, C2_JPerK: 40, time_s: 60 },
     printed: '30.4584',
+    kind: 'computed elsewhere',
     where: 'chip on a sink after a minute, exact by eigenvalues in a separate program',
     within: 1e-4,
     because: 'steps are held to 2 mK',

@@ -31,6 +31,7 @@ export const card = defineCard({
   example: {
     given: { flux_WPerM2: 1e6, time_s: 1e-3, k_WPerMK: 27, rho_kgPerM3: 3900, cp_JPerKgK: 880 },
     printed: '3.7068',
+    kind: 'worked again',
     where: 'alumina, 1 W/mm² for 1 ms, worked by hand',
   },
   evaluate: shortPulseRise_K,

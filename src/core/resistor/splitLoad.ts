@@ -166,6 +166,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['evenFilmHeat'],
-  example: { given: { supply_V: 24, R_Ohm: 10, others_Ohm: 30 }, printed: '3.6', where: 'worked by hand' },
+  example: {
+    given: { supply_V: 24, R_Ohm: 10, others_Ohm: 30 },
+    printed: '3.6',
+    kind: 'worked again',
+    where: 'worked by hand',
+  },
   evaluate: ({ supply_V, R_Ohm, others_Ohm }) => R_Ohm * (supply_V / (R_Ohm + others_Ohm)) ** 2,
 });

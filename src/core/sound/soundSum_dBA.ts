@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { first_dBA: 86, second_dBA: 80 },
     printed: '87',
+    kind: 'handbook',
     where: 'the same page: 86 and 80 dB together',
   },
   evaluate: ({ first_dBA, second_dBA }) => soundSum_dBA([first_dBA, second_dBA]),

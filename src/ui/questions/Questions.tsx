@@ -5,6 +5,7 @@ import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { QuestionIndex } from './QuestionIndex.tsx';
 import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatIsItCheckedAgainst } from './WhatIsItCheckedAgainst.tsx';
 import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
@@ -28,6 +29,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <Compare />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
+      <WhatIsItCheckedAgainst />
     </>
   );
 }

@@ -12,6 +12,7 @@ export const questionTitles = {
   compare: 'Which of these designs?',
   'what-has-to-be-cut': 'What has to be cut?',
   'how-is-it-computed': 'How is it computed?',
+  'what-is-it-checked-against': 'What is it checked against?',
 } as const;
 
 export type QuestionId = keyof typeof questionTitles;

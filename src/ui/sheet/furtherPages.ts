@@ -9,6 +9,7 @@ import {
   sourcesTable,
 } from '../../report/tables.ts';
 import type { Report, TextTable } from '../../report/types.ts';
+import { loadEvidence } from '../questions/evidence/keptEvidence.ts';
 import type { StudyTables } from './studyTables.ts';
 
 /** Pages that may be printed behind the summary: one line makes another. */
@@ -21,6 +22,8 @@ export interface FurtherPages {
   readonly tables: (report: Report, studies: StudyTables) => readonly TextTable[];
   /** Charts of readings, on a page behind the tables. */
   readonly residuals?: (studies: StudyTables) => readonly ResidualChart[];
+  /** What has to be fetched before its tables are there. */
+  readonly load?: () => Promise<unknown>;
   /** Width of the first column of every table, in millimetres, where they shall stand in line. */
   readonly firstColumn?: number;
 }
@@ -72,5 +75,12 @@ export const furtherPages: readonly FurtherPages[] = [
       const onOwnPages = [...elsewhere, ...cutTables(report).map(({ id }) => id)];
       return reportTables(report).filter(({ id }) => !onOwnPages.includes(id));
     },
+  },
+  {
+    id: 'evidence',
+    label: 'Evidence',
+    says: 'every published check with what was computed, by subject: some forty pages',
+    tables: (_, { evidence }) => evidence,
+    load: loadEvidence,
   },
 ];

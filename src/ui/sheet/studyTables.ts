@@ -10,6 +10,7 @@ import type { TextTable, UnitSystem } from '../../report/types.ts';
 import type { DesignStore } from '../../store/designStore.ts';
 import { type Studies, type StudyState, studyAt } from '../../store/studies.ts';
 import type { JobName } from '../../workers/studies/jobs.ts';
+import { keptEvidence } from '../questions/evidence/keptEvidence.ts';
 
 /** What further pages print of studies; empty for one that is not answered for the design on the bench. */
 export interface StudyTables {
@@ -19,13 +20,22 @@ export interface StudyTables {
   readonly residuals: readonly ResidualChart[];
   /** What the bench says, in a line for the summary; empty where nothing was read or fitted. */
   readonly benchSays: string;
+  /** The published checks, once they were fetched. */
+  readonly evidence: readonly TextTable[];
 }
 
 /** Of a page on which nothing was studied. */
-export const noStudies: StudyTables = { gaps: [], bench: [], residuals: [], benchSays: '' };
+export const noStudies: StudyTables = {
+  gaps: [],
+  bench: [],
+  residuals: [],
+  benchSays: '',
+  evidence: [],
+};
 
 export function studyTables(bench: DesignStore | null, studies: Studies | null): StudyTables {
-  if (bench === null || studies === null) return noStudies;
+  const evidence = keptEvidence()?.tables ?? [];
+  if (bench === null || studies === null) return { ...noStudies, evidence };
   const { solvedDesign, system } = bench.getState();
   const states = studies.store.getState();
   const isOfBench = ({ answers, isEstimate }: StudyState<JobName>) =>
@@ -36,6 +46,7 @@ export function studyTables(bench: DesignStore | null, studies: Studies | null):
     ...(isOfBench(map) && map.result && map.answers ? [gapMapReport(map.answers, map.result, system)] : []),
   ];
   return {
+    evidence,
     gaps: reports.flatMap((report, i) => [
       saysTable(`gapSays${i}`, i === 0 ? 'What to cut' : 'Two gaps', report),
       ...report.tables,
