@@ -3,6 +3,7 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { exampleById, examples } from '../../src/model/examples/examples.ts';
 import { furtherPages } from '../../src/ui/sheet/furtherPages.ts';
+import { noStudies } from '../../src/ui/sheet/studyTables.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
 import { answerTo, chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
 
@@ -113,7 +114,7 @@ test.each(['A4', 'Letter'] as const)(
       .slice(1)
       .join(' ')
       .replaceAll(/[\s-]+/g, '');
-    const tables = furtherPages.flatMap((further) => further.tables(report, { gaps: [], evidence: [] }));
+    const tables = furtherPages.flatMap((further) => further.tables(report, noStudies));
     expect(tables.length).toBeGreaterThan(30);
     expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
     for (const { caption, columns, rows } of tables)

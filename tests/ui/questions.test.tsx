@@ -56,6 +56,7 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'What if the fan stops?',
       'What if parts vary?',
       'What size do I need?',
+      'Does the bench agree?',
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
@@ -181,6 +182,7 @@ test('without an answer every question still says why', () => {
       // Studies of their own, answered a moment later.
       'what-size': '',
       'what-if-parts-vary': '',
+      'does-the-bench-agree': 'Nothing has been read yet',
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',

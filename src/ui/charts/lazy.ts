@@ -9,3 +9,4 @@ export const HistogramChart = lazy(() => import('./HistogramChart.tsx'));
 export const GapChart = lazy(() => import('./GapChart.tsx'));
 export const EvidenceChart = lazy(() => import('./EvidenceChart.tsx'));
 export const GapMapChart = lazy(() => import('./GapMapChart.tsx'));
+export const ResidualsChart = lazy(() => import('./ResidualsChart.tsx'));

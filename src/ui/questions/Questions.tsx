@@ -1,5 +1,6 @@
 import type { Report } from '../../report/types.ts';
 import { Compare } from './Compare.tsx';
+import { DoesTheBenchAgree } from './DoesTheBenchAgree.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { QuestionIndex } from './QuestionIndex.tsx';
 import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
@@ -24,6 +25,7 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhatIfTheFanStops report={report} />
       <WhatIfPartsVary />
       <WhatSizeDoINeed />
+      <DoesTheBenchAgree />
       <Compare />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />

@@ -1,3 +1,4 @@
+import type { ResidualChart } from '../../report/bench/residualChart.ts';
 import {
   assumptionsTable,
   cutNotesTable,
@@ -19,6 +20,8 @@ export interface FurtherPages {
   readonly says: string;
   /** Of the report, or of the studies that are answered for the design on the bench. */
   readonly tables: (report: Report, studies: StudyTables) => readonly TextTable[];
+  /** Charts of readings, on a page behind the tables. */
+  readonly residuals?: (studies: StudyTables) => readonly ResidualChart[];
   /** What has to be fetched before its tables are there. */
   readonly load?: () => Promise<unknown>;
   /** Width of the first column of every table, in millimetres, where they shall stand in line. */
@@ -56,6 +59,13 @@ export const furtherPages: readonly FurtherPages[] = [
     label: 'Which gap',
     says: 'what to cut, and every value of the gap that stands compared below the bench',
     tables: (_, { gaps }) => gaps,
+  },
+  {
+    id: 'bench',
+    label: 'Bench check',
+    says: 'readings beside computed values, what was fitted to them, and how far each is off, drawn',
+    tables: (_, { bench }) => bench,
+    residuals: ({ residuals }) => residuals,
   },
   {
     id: 'tables',
