@@ -8,6 +8,7 @@ import { gapReport } from '../../report/gaps/gapReport.ts';
 import { saysTable } from '../../report/studyReport.ts';
 import type { TextTable, UnitSystem } from '../../report/types.ts';
 import type { DesignStore } from '../../store/designStore.ts';
+import { isSameBox } from '../../store/isOfThisBox.ts';
 import { type Studies, type StudyState, studyAt } from '../../store/studies.ts';
 import type { JobName } from '../../workers/studies/jobs.ts';
 import { keptEvidence } from '../questions/evidence/keptEvidence.ts';
@@ -40,10 +41,12 @@ export function studyTables(bench: DesignStore | null, studies: Studies | null):
   const states = studies.store.getState();
   const isOfBench = ({ answers, isEstimate }: StudyState<JobName>) =>
     !isEstimate && answers !== null && 'design' in answers && answers.design === solvedDesign;
+  const isOfBox = ({ answers, isEstimate }: StudyState<JobName>) =>
+    !isEstimate && answers !== null && 'design' in answers && isSameBox(answers.design, solvedDesign);
   const [line, map] = [studyAt(states, 'gaps'), studyAt(states, 'gapMap')];
   const reports = [
-    ...(isOfBench(line) && line.result && line.answers ? [gapReport(line.answers, line.result, system)] : []),
-    ...(isOfBench(map) && map.result && map.answers ? [gapMapReport(map.answers, map.result, system)] : []),
+    ...(isOfBox(line) && line.result && line.answers ? [gapReport(line.answers, line.result, system)] : []),
+    ...(isOfBox(map) && map.result && map.answers ? [gapMapReport(map.answers, map.result, system)] : []),
   ];
   return {
     evidence,
