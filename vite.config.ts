@@ -67,6 +67,7 @@ export default defineConfig({
     },
   },
   test: {
+    reporters: ['default', './tests/helpers/evidence/reporter.ts'],
     projects: [
       {
         test: {

@@ -14,7 +14,7 @@ const usage = `Usage: npm run study -- WHAT FILE [key=value …] [--csv[=TABLE]]
 Varies the fan box of a design file (*.throughfin.json) and prints what comes of it.
 
 ${Object.entries(studyKinds)
-  .map(([name, { says, options }]) => `  ${name.padEnd(10)} ${says}${optionLines(options)}`)
+  .map(([name, { says, options }]) => `  ${name.padEnd(12)} ${says}${optionLines(options)}`)
   .join('\n')}
 
   --csv    print the first table as comma-separated values, or the one named
@@ -26,7 +26,7 @@ Exit code: 0 answered, 2 nothing computed: bad input.
 
 function optionLines(options: Readonly<Record<string, string>>): string {
   return Object.entries(options)
-    .map(([key, says]) => `\n${' '.repeat(13)}${`${key}=`.padEnd(10)} ${says}`)
+    .map(([key, says]) => `\n${' '.repeat(15)}${`${key}=`.padEnd(10)} ${says}`)
     .join('');
 }
 

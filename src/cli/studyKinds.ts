@@ -2,6 +2,7 @@ import type { Design } from '../model/design.ts';
 import type { UnitSystem } from '../model/say.ts';
 import type { StudyReport } from '../report/studyReport.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
+import { adviceStudy, checkStudy, fitStudy } from './benchStudies.ts';
 import { changesStudy, compareStudy } from './changeStudies.ts';
 import { gapLineStudy, gapMapStudy } from './gapStudies.ts';
 import { fanStudy, finStudy, sizeStudy } from './sizingStudies.ts';
@@ -42,4 +43,7 @@ export const studyKinds: Readonly<Record<string, StudyKind>> = {
   fins: kind('finSizing', finStudy),
   fans: kind('fanChoice', fanStudy),
   parts: kind('tolerance', toleranceStudy),
+  bench: checkStudy,
+  'bench-fit': fitStudy,
+  'bench-advice': kind('benchAdvice', adviceStudy),
 };

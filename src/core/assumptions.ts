@@ -48,6 +48,23 @@ export const assumptions = {
     says: 'Of the box only the walls beside the sinks and the openings above them give off heat.',
     ifWrong: 'Everything is a little cooler than stated.',
   },
+  identicalSinks: {
+    says: 'All sinks of the row are alike and stand straight, their channels open from end to end.',
+    ifWrong: 'A crooked or clogged sink gets less air and is hotter than its neighbours.',
+  },
+  evenSeat: {
+    says: 'Baffle and collar sit evenly: gaps and the crack under the seat are as wide everywhere as stated.',
+    ifWrong: 'A seat that gapes on one side leaks more than the mean width tells.',
+  },
+  noStirring: {
+    says: 'Streams from fins and gaps mix above the bank, not within it.',
+    ifWrong: 'Air that crosses between fins and gaps evens temperatures out by a little.',
+  },
+  lyingDraught: {
+    says: 'A draught works on the plumb height alone; lying fins have none.',
+    ifWrong:
+      'Without fans, lying fins still breathe a little through their open ends and are cooler than stated.',
+  },
   nothingWonBack: {
     says: 'Jets leaving the fins lose their dynamic head in the room.',
     ifWrong: 'The fan delivers slightly more than stated.',

@@ -4,6 +4,20 @@ import type { SourceKey } from './sources.ts';
 /** Where a stated range or scatter comes from. "not stated" is a legal, visible answer; blank is not. */
 export type Origin = 'source' | 'textbook' | 'computed' | 'memory' | 'common practice' | 'not stated';
 
+/**
+ * What a published number is, against which a method is held. `measured` on a bench by somebody; `handbook` a printed table or
+ * correlation of another origin; `worked example` of a textbook; `computed elsewhere` by a library, a series or an
+ * integration that knows nothing of the method; `worked again` the very same equation by hand or in another program, which
+ * finds a slip of the pen and no more; `from memory` whatever it is, its digits were not seen in the source.
+ */
+export type CheckKind =
+  | 'measured'
+  | 'handbook'
+  | 'worked example'
+  | 'computed elsewhere'
+  | 'worked again'
+  | 'from memory';
+
 /** Inclusive bounds of one variable of a method; `null` is an open end. */
 export type Bounds = readonly [low: number | null, high: number | null];
 
@@ -56,6 +70,7 @@ export interface Card<V extends string = string> {
   readonly example: {
     readonly given: Readonly<Record<V, number>>;
     readonly printed: string;
+    readonly kind: CheckKind;
     readonly where: string;
     /** Reason for a wider tolerance than the printed digits give, with that tolerance (relative). */
     readonly because?: string;

@@ -8,7 +8,7 @@ const groups = "\\d{1,3}(?:[.,'’ \\u00a0\\u202f]\\d{3})+(?:[.,]\\d+)?";
 const plain = '\\d+(?:[.,]\\d*)?|[.,]\\d+';
 const number = new RegExp(`^${sign}(?:${groups}|${plain})(?:[eE][+-]?\\d+)?$`);
 /** A number, perhaps with a unit after it or a letter within it: 60, 35 cfm, 4k7, 1/16 in. */
-const value = new RegExp(`^${sign}(?:${groups}|${plain})(?:[eE][+-]?\\d+)?(?: ?[^\\d\\s;,|][^;,|]*)?$`);
+const value = new RegExp(`^${sign}(?:${groups}|${plain})(?:[eE][+-]?\\d+)?(?: ?[^\\d\\s;,|][^;,|\\t]*)?$`);
 
 /** Nobody writes a longer number; it bounds the work. */
 const longest = 60;

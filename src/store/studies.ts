@@ -1,6 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Design } from '../model/design.ts';
 import type { JobName, QuestionOf, ResultOf } from '../workers/studies/jobs.ts';
 import type { Pool, RunOptions } from '../workers/studies/pool.ts';
+import { isSameBox } from './isOfThisBox.ts';
 
 /** Where one study stands. */
 export interface StudyState<N extends JobName = JobName> {
@@ -90,13 +92,24 @@ export function createStudies(pool: Pool): Studies {
   return { store, start, cancel };
 }
 
-/** Whether two questions ask the same. Designs never change in place, so the same one is the same object. */
-export function isSameQuestion(one: object | null, other: object | null): boolean {
+/** Studies of what was read, besides the box; the report prints every input. All others answer for the box alone. */
+const readingReadings: readonly JobName[] = [
+  'report',
+  'benchCheck',
+  'benchCourse',
+  'benchFit',
+  'benchAdvice',
+];
+
+/** Whether two questions of one study ask the same. Designs never change in place, so the same one is the same object. */
+export function isSameQuestion(name: JobName, one: object | null, other: object | null): boolean {
   if (one === other) return true;
   if (one === null || other === null) return false;
   const [a, b] = [one, other] as [Record<string, unknown>, Record<string, unknown>];
   const keys = new Set([...Object.keys(a), ...Object.keys(b)]);
-  return [...keys].every(
-    (key) => a[key] === b[key] || (key !== 'design' && JSON.stringify(a[key]) === JSON.stringify(b[key])),
-  );
+  return [...keys].every((key) => {
+    if (a[key] === b[key]) return true;
+    if (key !== 'design') return JSON.stringify(a[key]) === JSON.stringify(b[key]);
+    return !readingReadings.includes(name) && isSameBox(a[key] as Design, b[key] as Design);
+  });
 }

@@ -1,8 +1,8 @@
 import { type Path, patternOf } from '../model/path.ts';
 import type { ByPath } from './drafts.ts';
 
-/** Cells of a curve share the unit that was last typed in their column; nobody writes it forty times. */
-const columns = /(?:curve|points)\[\d+\]\.\w+$/;
+/** Cells of a curve, and of a list of readings, share the unit that was last typed in their column; nobody writes it forty times. */
+const columns = /(?:curve|points|^readings\.\w+)\[\d+\]\.\w+$/;
 
 /** The unit that a bare number in this field is in, as far as its owner has shown; `undefined` where not. */
 export function unitTyped(units: ByPath<string>, path: Path): string | undefined {

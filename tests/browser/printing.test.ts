@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { exampleById, examples } from '../../src/model/examples/examples.ts';
 import type { TextColumn } from '../../src/report/types.ts';
 import { furtherPages } from '../../src/ui/sheet/furtherPages.ts';
+import { noStudies } from '../../src/ui/sheet/studyTables.ts';
 import { sampleOf } from '../helpers/sampleReport.ts';
 import { answerTo, chooseExample, expectDrawn, field, verdict, withBrowser } from './bench.ts';
 
@@ -118,7 +119,7 @@ test.each(['A4', 'Letter'] as const)(
       .slice(1)
       .join(' ')
       .replaceAll(/[\s-]+/g, '');
-    const tables = furtherPages.flatMap((further) => further.tables(report, { gaps: [], working: null }));
+    const tables = furtherPages.flatMap((further) => further.tables(report, noStudies));
     expect(tables.length).toBeGreaterThan(30);
     expect(tables.map(({ caption }) => caption)).toContain('Resistors along the row');
     for (const { caption, columns, rows } of tables)

@@ -41,6 +41,11 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await unfold(page);
   yield { name: 'boxes drawn as parts vary', within: '#what-if-parts-vary' };
 
+  await page.locator('#what-is-it-checked-against').scrollIntoViewIfNeeded();
+  await page.getByLabel('Subject', { exact: true }).selectOption({ label: 'Sound' });
+  await page.getByText(/^Sound: \d+ checks/).click();
+  yield { name: 'checks of one subject', within: '#what-is-it-checked-against' };
+
   const against = page.getByLabel('Against', { exact: true });
   await against.selectOption({ label: 'Slot width' });
   await page.getByRole('img', { name: /^Film margin over/ }).waitFor();

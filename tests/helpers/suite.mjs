@@ -120,6 +120,7 @@ async function runTests(project, env) {
       `--project=${project}`,
       '--reporter=default',
       '--reporter=json',
+      `--reporter=${join(root, 'tests/helpers/evidence/reporter.ts')}`,
       `--outputFile.json=${report}`,
     ],
     env,

@@ -5,10 +5,19 @@ import { cards } from '../../src/core/cards.ts';
 import { sources } from '../../src/core/sources.ts';
 import { mistakesIn, standsIn } from '../helpers/equations.ts';
 import { projectFiles } from '../helpers/projectFiles.ts';
-import { allowedDeviation, expectPublished } from '../helpers/published.ts';
+import { allowedDeviation, published } from '../helpers/published.ts';
 
 const byId = cards.map((card) => [card.id, card] as const);
 const files = projectFiles('src', ['.ts', '.tsx']);
+const made = files.filter(({ text }) => /^export const card = defineCard/m.test(text));
+const idOf = (text: string) => /\bid: '([^']+)'/.exec(text)?.[1] ?? '';
+
+/** The folder of the core that has the method of this id. */
+const folderOf = (id: string) =>
+  made
+    .find(({ text }) => idOf(text) === id)
+    ?.path.split('/')
+    .at(-2) ?? 'core';
 
 /** Notes on one variable at one value. */
 const judge = (card: Card, variable: string, value: number) =>
@@ -69,12 +78,21 @@ describe.each(byId)('the card %s', (_, card) => {
   });
 
   test('computes its example as printed', () => {
-    const { given, printed, within, because } = card.example;
+    const { given, printed, kind, where, within, because } = card.example;
     expect(within === undefined).toBe(because === undefined);
-    const slack = within === undefined || because === undefined ? undefined : { within, because };
+    const other = within === undefined || because === undefined ? undefined : { within, because };
     // Half the value is what a single printed digit allows; beyond that an example would prove nothing.
-    expect(allowedDeviation(printed, slack)).toBeLessThan(0.51 * Math.abs(Number(printed)) || 1e-12);
-    expectPublished(card.evaluate(given), printed, slack);
+    expect(allowedDeviation(printed, other)[1]).toBeLessThan(0.51 * Math.abs(Number(printed)) || 1e-12);
+    const { name, unit } = card.result;
+    const source = published({
+      source: card.source.key,
+      where,
+      kind,
+      methods: [card.id],
+      subject: folderOf(card.id),
+      title: `${card.title}: example of its card`,
+    });
+    source.says(unit === '1' ? name : `${name} [${unit}]`, card.evaluate(given), printed, other);
   });
 
   test('gives no note at the inner edge of its range and one beyond it', () => {
@@ -99,9 +117,8 @@ describe('the registry of cards', () => {
   });
 
   test('has the card of every method', () => {
-    const made = files.filter(({ text }) => /^export const card = defineCard/m.test(text));
     const known = new Set(cards.map(({ id }) => id));
-    const left = made.filter(({ text }) => !known.has(/\bid: '([^']+)'/.exec(text)?.[1] ?? ''));
+    const left = made.filter(({ text }) => !known.has(idOf(text)));
     expect(left.map(({ path }) => path)).toEqual([]);
     expect(made).toHaveLength(cards.length);
   });

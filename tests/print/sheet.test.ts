@@ -32,9 +32,9 @@ afterAll(async () => {
 });
 
 /** The sheet as it would be printed, fitted as the app fits it. */
-async function show(report: Report): Promise<{ size: SheetSize; room: number }> {
+async function show(report: Report, bench = ''): Promise<{ size: SheetSize; room: number }> {
   for (const size of sheetSizes) {
-    const sheet = renderToStaticMarkup(createElement(SheetPage, { report, size }));
+    const sheet = renderToStaticMarkup(createElement(SheetPage, { report, size, bench }));
     await page.setContent(
       `<!doctype html><html lang="en"><style>${css}</style><body><div id="root">SCREEN ONLY</div>${sheet}</body></html>`,
     );
@@ -187,6 +187,17 @@ describe.each(papers)('on %s', (paper) => {
       expect(text).not.toContain('SCREEN ONLY');
     },
   );
+
+  test('so it is with what the bench says, on the fullest page too', async () => {
+    const bench =
+      'Bench: 99 of 400 readings agree within their instruments; fitted to 385 readings: bond 0.812 ± 0.021, slot 1.12 ± 0.31, fan 0.94 ± 0.04, emissivity 1.2 ± 0.5 and leak 0.51 ± 0.21 mm.';
+    for (const report of [sampleOf(exampleById('prototype')).report, worstReport('metric')]) {
+      await show(report, bench);
+      const { pages, text } = await print(paper);
+      expect(pages).toBe(1);
+      expect(text.replaceAll(/\s+/g, ' ')).toContain('fitted to 385 readings');
+    }
+  });
 
   test('so it is without a baffle, without an answer, and with the most and longest of everything', async () => {
     for (const report of hardCases) {

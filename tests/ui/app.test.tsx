@@ -75,9 +75,11 @@ describe('the page', () => {
       'What if the fan stops?',
       'What if parts vary?',
       'What size do I need?',
+      'Does the bench agree?',
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
+      'What is it checked against?',
     ]);
   });
 

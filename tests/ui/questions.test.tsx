@@ -56,9 +56,11 @@ describe.each(exampleIds)('the questions about %s', (id) => {
       'What if the fan stops?',
       'What if parts vary?',
       'What size do I need?',
+      'Does the bench agree?',
       'Which of these designs?',
       'What has to be cut?',
       'How is it computed?',
+      'What is it checked against?',
     ]);
     for (const heading of headings) {
       const region = screen.getByRole('region', { name: heading ?? '' });
@@ -174,7 +176,7 @@ test('without an answer every question still says why', () => {
     </>,
   );
   const sections = [...container.querySelectorAll('section[id]')];
-  expect(sections).toHaveLength(11);
+  expect(sections).toHaveLength(13);
   for (const section of sections) {
     const own: Record<string, string> = {
       'what-to-change-first': 'Being computed',
@@ -183,9 +185,11 @@ test('without an answer every question still says why', () => {
       // Studies of their own, answered a moment later.
       'what-size': '',
       'what-if-parts-vary': '',
+      'does-the-bench-agree': 'Nothing has been read yet',
       'what-has-to-be-cut': report.cut.sentence,
       'which-gap': '',
       'how-is-it-computed': '',
+      'what-is-it-checked-against': '',
     };
     expect(section.textContent).toContain(own[section.id] ?? report.verdict.sentence);
   }

@@ -20,6 +20,11 @@ export const card = defineCard({
   rangeFrom: 'memory',
   scatter: { sigma: 0.001, from: 'memory' },
   assumes: ['dryIdealGas'],
-  example: { given: { T_K: 300, p_Pa: 101325 }, printed: '1.1766', where: 'fluids 1.0.22 (ideal gas)' },
+  example: {
+    given: { T_K: 300, p_Pa: 101325 },
+    printed: '1.1766',
+    kind: 'worked again',
+    where: 'fluids 1.0.22 (ideal gas)',
+  },
   evaluate: ({ T_K, p_Pa }) => density_kgPerM3(T_K, p_Pa),
 });

@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { T_K: 300 },
     printed: '1005.2',
+    kind: 'worked again',
     where: 'worked by hand; tables of air give 1005 to 1007',
   },
   evaluate: ({ T_K }) => heatCapacity_JPerKgK(T_K),

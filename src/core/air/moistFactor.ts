@@ -32,6 +32,7 @@ export const card = defineCard({
   example: {
     given: { saturation_Pa: 3161.74, p_Pa: 101325, relativeHumidity: 0.5 },
     printed: '0.99410',
+    kind: 'worked again',
     where: 'computed from ρ = (p − e)/(R_d·T) + e/(R_v·T): 1.17693 over 1.18391',
   },
   evaluate: ({ saturation_Pa, p_Pa, relativeHumidity }) =>

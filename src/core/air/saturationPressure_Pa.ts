@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { T_K: 298.15 },
     printed: '3161.7',
+    kind: 'worked again',
     where: 'computed; steam tables give 3169 Pa (from memory)',
   },
   evaluate: ({ T_K }) => saturationPressure_Pa(T_K),

@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'memory',
   scatter: { sigma: 0.015, from: 'common practice' },
   assumes: ['dryIdealGas'],
-  example: { given: { altitude_m: 1500 }, printed: '84556.0', where: 'computed from the standard’s formula' },
+  example: {
+    given: { altitude_m: 1500 },
+    printed: '84556.0',
+    kind: 'worked again',
+    where: 'computed from the standard’s formula',
+  },
   evaluate: ({ altitude_m }) => standardPressure_Pa(altitude_m),
 });

@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'memory',
   scatter: { sigma: 0.01, from: 'memory' },
   assumes: ['dryIdealGas'],
-  example: { given: { T_K: 300 }, printed: '1.8460e-5', where: 'fluids 1.0.22, ATMOSPHERE_1976' },
+  example: {
+    given: { T_K: 300 },
+    printed: '1.8460e-5',
+    kind: 'worked again',
+    where: 'fluids 1.0.22, ATMOSPHERE_1976',
+  },
   evaluate: ({ T_K }) => viscosity_PaS(T_K),
 });

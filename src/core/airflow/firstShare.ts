@@ -51,6 +51,7 @@ export const card = defineCard({
   example: {
     given: { drop_Pa: 12.5, draught_Pa: 0.2 },
     printed: '12.3',
+    kind: 'worked again',
     where: 'worked by hand: what a way takes, less what the warmth in it gives',
   },
   evaluate: ({ drop_Pa, draught_Pa }) => drop_Pa - draught_Pa,

@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { xPlus: 0.01, developed: 24 },
     printed: '41.945',
+    kind: 'worked again',
     where: 'worked by hand; boundary-layer solution 40.23',
   },
   evaluate: ({ xPlus, developed }) => frictionApparent(xPlus, developed),

@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { xPlus: 0.01 },
     printed: '40.23',
+    kind: 'computed elsewhere',
     where: 'independent boundary-layer solution',
     because: 'the fit is within 2.1 % of it',
     within: 0.022,

@@ -21,6 +21,7 @@ export const card = defineCard({
   example: {
     given: { aspect: 0.25 },
     printed: '18.2328',
+    kind: 'computed elsewhere',
     where: 'independent collocation solution, 5 digits',
     because: 'the fit is stated to 0.06 %',
     within: 0.001,

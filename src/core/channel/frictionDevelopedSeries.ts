@@ -19,6 +19,11 @@ export const card = defineCard({
   rangeFrom: 'computed',
   scatter: { sigma: 1e-6, from: 'computed' },
   assumes: ['smoothWall'],
-  example: { given: { aspect: 0.25 }, printed: '18.2328', where: 'independent collocation solution' },
+  example: {
+    given: { aspect: 0.25 },
+    printed: '18.2328',
+    kind: 'computed elsewhere',
+    where: 'independent collocation solution',
+  },
   evaluate: ({ aspect }) => frictionDevelopedSeries(aspect),
 });

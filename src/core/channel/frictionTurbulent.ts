@@ -17,6 +17,11 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: 0.03, from: 'memory' },
   assumes: ['smoothWall'],
-  example: { given: { reynolds: 1e4 }, printed: '0.007722', where: 'fluids 1.0.22: Darcy 0.030886' },
+  example: {
+    given: { reynolds: 1e4 },
+    printed: '0.007722',
+    kind: 'worked again',
+    where: 'fluids 1.0.22: Darcy 0.030886',
+  },
   evaluate: ({ reynolds }) => frictionTurbulent(reynolds),
 });

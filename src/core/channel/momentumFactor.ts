@@ -22,6 +22,11 @@ export const card = defineCard({
   rangeFrom: 'computed',
   scatter: { sigma: 0.001, from: 'computed' },
   assumes: [],
-  example: { given: { aspect: 0.25 }, printed: '1.2876', where: 'a knot of the table itself' },
+  example: {
+    given: { aspect: 0.25 },
+    printed: '1.2876',
+    kind: 'worked again',
+    where: 'a knot of the table itself',
+  },
   evaluate: ({ aspect }) => momentumFactor(aspect),
 });

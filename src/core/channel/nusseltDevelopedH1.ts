@@ -25,6 +25,7 @@ export const card = defineCard({
   example: {
     given: { aspect: 0.7 },
     printed: '3.75176',
+    kind: 'worked again',
     where: 'documentation of ht, Nu_laminar_rectangular',
   },
   evaluate: ({ aspect }) => nusseltDevelopedH1(aspect),

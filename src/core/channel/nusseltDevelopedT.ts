@@ -21,6 +21,7 @@ export const card = defineCard({
   example: {
     given: { aspect: 0.2 },
     printed: '4.8283',
+    kind: 'computed elsewhere',
     where: 'independent collocation solution',
     because: 'the fit is stated to 0.3 % here',
     within: 0.003,

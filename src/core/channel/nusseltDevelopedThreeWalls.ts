@@ -34,6 +34,7 @@ export const card = defineCard({
   example: {
     given: { aspect: 0.25 },
     printed: '4.9096',
+    kind: 'worked again',
     where: 'a knot of the table itself; four walls give 4.4405',
   },
   evaluate: ({ aspect }) => nusseltDevelopedThreeWalls(aspect),

@@ -76,6 +76,7 @@ export const card = defineCard({
   example: {
     given: { aspect: 0.25, zStar: 0.01, prandtl: 0.71 },
     printed: '9.365',
+    kind: 'worked again',
     where: 'computed independently with the published constants',
   },
   evaluate: ({ aspect, zStar, prandtl }) => nusseltDeveloping(prepareHeldToPlates(aspect), zStar, prandtl),

@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { reynoldsStar: 10, prandtl: 0.71 },
     printed: '2.4210',
+    kind: 'worked again',
     where: 'computed; boundary-layer solution 2.4673',
   },
   evaluate: ({ reynoldsStar, prandtl }) => nusseltPlateFinInletBasis(reynoldsStar, prandtl),

@@ -32,6 +32,7 @@ export const card = defineCard({
   example: {
     given: { xStar: 0.01 },
     printed: '10.675',
+    kind: 'worked again',
     where: 'a knot of the table itself; a second, coarser marching gives 10.680',
   },
   evaluate: (given) => nusseltPlatesDeveloping(given.xStar),

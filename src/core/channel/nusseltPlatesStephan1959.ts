@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { xStar: 0.01, prandtl: 0.71 },
     printed: '10.68',
+    kind: 'computed elsewhere',
     where: 'independent boundary-layer solution',
     because: 'the fit is 3.3 % below it here',
     within: 0.035,

@@ -25,6 +25,7 @@ export const card = defineCard({
   example: {
     given: { reynolds: 1e4, prandtl: 0.707, lengthOverDiameter: 1e12 },
     printed: '29.965',
+    kind: 'worked again',
     where: 'computed with the published formula, long duct',
   },
   evaluate: ({ reynolds, prandtl, lengthOverDiameter }) =>

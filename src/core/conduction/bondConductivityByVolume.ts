@@ -36,6 +36,7 @@ export const card = defineCard({
       area_m2: 20e-6,
     },
     printed: '0.947',
+    kind: 'worked again',
     where: 'two 0.15 mm nylon filaments × 6 mm in 20 mm², worked by hand',
   },
   evaluate: bondConductivityByVolume,

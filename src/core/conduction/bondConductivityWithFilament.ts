@@ -70,6 +70,7 @@ export const card = defineCard({
       area_m2: 20e-6,
     },
     printed: '0.938',
+    kind: 'computed elsewhere',
     where: 'two 0.15 mm nylon filaments × 6 mm in 20 mm², numerical integration',
   },
   evaluate: bondConductivityWithFilament,

@@ -36,6 +36,7 @@ export const card = defineCard({
       contactPerFace_m2KPerW: 0,
     },
     printed: '7.500',
+    kind: 'worked again',
     where: '0.15 mm at 1 W/mK on 20 mm², worked by hand',
   },
   evaluate: ({ thickness_m, k_WPerMK, area_m2, voidShare, contactPerFace_m2KPerW }) =>

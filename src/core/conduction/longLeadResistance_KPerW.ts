@@ -32,6 +32,7 @@ export const card = defineCard({
       section_m2: (Math.PI * 5e-3 * 5e-3) / 4,
     },
     printed: '9.0',
+    kind: 'from memory',
     where: 'ex. 3.9 (from memory): copper rod of 5 mm, 75 K drive 8.3 W',
   },
   evaluate: ({ h_WPerM2K, perimeter_m, k_WPerMK, section_m2 }) =>

@@ -23,6 +23,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: 0.2, from: 'common practice' },
   assumes: ['gapAirMixed', 'steady'],
-  example: { given: { k_WPerMK: 0.026, gap_m: 0.8e-3 }, printed: '65', where: 'worked by hand' },
+  example: {
+    given: { k_WPerMK: 0.026, gap_m: 0.8e-3 },
+    printed: '65',
+    kind: 'worked again',
+    where: 'worked by hand',
+  },
   evaluate: ({ k_WPerMK, gap_m }) => narrowGap_WPerM2K(k_WPerMK, gap_m),
 });

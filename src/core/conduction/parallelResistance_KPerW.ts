@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { first_KPerW: 11.61, second_KPerW: 19.5 },
     printed: '7.2772',
+    kind: 'worked again',
     where: 'both faces of one resistor, worked by hand',
   },
   evaluate: ({ first_KPerW, second_KPerW }) => parallelResistance_KPerW(first_KPerW, second_KPerW),

@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { thickness_m: 0.6e-3, k_WPerMK: 27, area_m2: 6.35e-3 * 3.15e-3 },
     printed: '1.111',
+    kind: 'worked again',
     where: 'alumina body 6.35 × 3.15 × 0.6 mm, worked by hand',
   },
   evaluate: ({ thickness_m, k_WPerMK, area_m2 }) => slabResistance_KPerW(thickness_m, k_WPerMK, area_m2),

@@ -100,6 +100,7 @@ export const card = defineCard({
   example: {
     given: leeExample,
     printed: '0.33676',
+    kind: 'worked again',
     where: 'aluminium 40 × 40 × 3 mm, source 10 × 10 mm, 1000 W/m²K; separate computation of the same form',
   },
   evaluate: (given) => {

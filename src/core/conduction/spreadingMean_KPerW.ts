@@ -42,6 +42,7 @@ export const card = defineCard({
   example: {
     given: leeExample,
     printed: '0.25846',
+    kind: 'worked again',
     where: 'aluminium 40 × 40 × 3 mm, source 10 × 10 mm, 1000 W/m²K; separate computation of the same form',
   },
   evaluate: (given) => {

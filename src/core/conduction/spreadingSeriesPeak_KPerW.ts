@@ -34,6 +34,7 @@ export const card = defineCard({
   example: {
     given: seriesExample,
     printed: '0.34085',
+    kind: 'computed elsewhere',
     where: 'aluminium 40 × 40 × 3 mm, source 10 × 10 mm; separate program, and finite volumes within 0.15 %',
   },
   evaluate: (given) => spreadingSeriesPeak_KPerW(given),

@@ -137,6 +137,7 @@ export const card = defineCard({
   example: {
     given: { each_Pa: 30, inARow: 3, behind_Pa: 0 },
     printed: '90',
+    kind: 'worked again',
     where: 'worked by hand: three equal fans behind one another, 30 Pa each at their flow',
   },
   evaluate: ({ each_Pa, inARow, behind_Pa }) => inARow * each_Pa + behind_Pa,

@@ -27,6 +27,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 2.4, flow_m3PerS: 20 / 3600, rho_kgPerM3: 1.184, cp_JPerKgK: 1006 },
     printed: '0.3627',
+    kind: 'worked again',
     where: '2.4 W into 20 m³/h, worked by hand',
   },
   evaluate: ({ power_W, flow_m3PerS, rho_kgPerM3, cp_JPerKgK }) =>

@@ -34,6 +34,7 @@ export const card = defineCard({
   example: {
     given: { p0_Pa: 27.6544, speedRatio: 10 / 12, rho_kgPerM3: 1.2 },
     printed: '19.2044',
+    kind: 'worked again',
     where: 'fan A of the published checks at 10 V instead of 12 V, computed',
     because: 'the pressure put in has four decimals',
     within: 1e-5,

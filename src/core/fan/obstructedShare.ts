@@ -22,6 +22,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: 0.5, from: 'memory' },
   assumes: ['fanLaws'],
-  example: { given: { space_m: 0.02, diameter_m: 0.06 }, printed: '0.20', where: 'worked by hand' },
+  example: {
+    given: { space_m: 0.02, diameter_m: 0.06 },
+    printed: '0.20',
+    kind: 'worked again',
+    where: 'worked by hand',
+  },
   evaluate: ({ space_m, diameter_m }) => obstructedShare(space_m, diameter_m),
 });

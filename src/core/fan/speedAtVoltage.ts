@@ -41,6 +41,7 @@ export const card = defineCard({
   example: {
     given: { supply_V: 12, rated_V: 12, start_V: 6, sag: 0.1, speedLoss: 0.2 },
     printed: '0.72',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ supply_V, rated_V, start_V, sag, speedLoss }) =>

@@ -34,6 +34,7 @@ export const card = defineCard({
   example: {
     given: { loss: 8, velocity_mPerS: 0.5, rho_kgPerM3: 1.2, slow_mPerS: 0 },
     printed: '1.2',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ loss, velocity_mPerS, rho_kgPerM3, slow_mPerS }) =>

@@ -41,6 +41,7 @@ export const card = defineCard({
   example: {
     given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 40e-3, length_m: 50e-3, plates: 2 },
     printed: '0.057710',
+    kind: 'worked again',
     where:
       'half of it is the fin of 20 mm with an adiabatic tip: η 0.96183, 2hHLη = 0.057710, worked by hand',
   },

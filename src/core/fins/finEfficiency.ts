@@ -25,6 +25,7 @@ export const card = defineCard({
   example: {
     given: { h_WPerM2K: 30, k_WPerMK: 200, thickness_m: 1e-3, height_m: 20e-3 },
     printed: '0.96183',
+    kind: 'worked again',
     where: 'computed independently, no tip correction',
   },
   evaluate: ({ h_WPerM2K, k_WPerMK, thickness_m, height_m }) =>

@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { UA_WPerK: 0.8, capacityFlow_WPerK: 2.38 },
     printed: '1.47183',
+    kind: 'worked again',
     where: 'computed independently',
   },
   evaluate: ({ UA_WPerK, capacityFlow_WPerK }) =>

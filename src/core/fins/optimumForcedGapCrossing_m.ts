@@ -28,6 +28,7 @@ export const card = defineCard({
   example: {
     given: { length_m: 0.05, dp_Pa: 20, mu_PaS: 1.8372e-5, diffusivity_m2PerS: 2.1943e-5 },
     printed: '0.001293',
+    kind: 'worked again',
     where: 'computed independently, air at 25 °C, Be 1.240·10⁸',
   },
   evaluate: ({ length_m, dp_Pa, mu_PaS, diffusivity_m2PerS }) =>

@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { finArea_m2: 0.018, totalArea_m2: 0.02, finEfficiency: 0.9 },
     printed: '0.91',
+    kind: 'worked again',
     where: 'worked by hand: nine tenths of the area at nine tenths',
   },
   evaluate: ({ finArea_m2, totalArea_m2, finEfficiency }) =>

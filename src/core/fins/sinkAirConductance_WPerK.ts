@@ -27,6 +27,7 @@ export const card = defineCard({
   example: {
     given: { UA_WPerK: 2, capacityFlow_WPerK: 2 },
     printed: '3.43656',
+    kind: 'worked again',
     where: 'worked by hand: 1/(1/2 + 1/G) = 2·(1 − 1/e) = 1.26424',
   },
   evaluate: ({ UA_WPerK, capacityFlow_WPerK }) => sinkAirConductance_WPerK(UA_WPerK, capacityFlow_WPerK),

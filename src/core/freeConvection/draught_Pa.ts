@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { around_kgPerM3: 1.2, inside_kgPerM3: 1.0, rise_m: 0.1, elenbaas: 1 },
     printed: '0.196133',
+    kind: 'worked again',
     where: 'worked by hand with g = 9.80665 m/s²',
   },
   evaluate: ({ around_kgPerM3, inside_kgPerM3, rise_m }) =>

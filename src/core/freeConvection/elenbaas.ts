@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { rayleighGap: 200, gap_m: 4e-3, height_m: 50e-3 },
     printed: '16',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ rayleighGap, gap_m, height_m }) => elenbaas(rayleighGap, gap_m, height_m),

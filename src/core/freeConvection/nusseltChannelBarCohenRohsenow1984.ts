@@ -23,6 +23,7 @@ export const card = defineCard({
   example: {
     given: { elenbaas: 10 },
     printed: '0.38724',
+    kind: 'worked again',
     where: 'separate computation of the same form',
   },
   evaluate: ({ elenbaas }) => nusseltChannelBarCohenRohsenow1984(elenbaas),

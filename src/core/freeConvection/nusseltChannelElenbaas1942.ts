@@ -23,6 +23,7 @@ export const card = defineCard({
   example: {
     given: { elenbaas: 10 },
     printed: '0.40719',
+    kind: 'worked again',
     where: 'separate computation of the same form',
   },
   evaluate: ({ elenbaas }) => nusseltChannelElenbaas1942(elenbaas),

@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { elenbaas: 10 },
     printed: '0.65253',
+    kind: 'worked again',
     where: 'separate computation of the same form',
   },
   evaluate: ({ elenbaas }) => nusseltChannelOneSideBarCohenRohsenow1984(elenbaas),

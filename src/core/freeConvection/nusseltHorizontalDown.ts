@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1.38e8 },
     printed: '29.3',
+    kind: 'worked again',
     where: 'ex. 9.3 (bottom of the duct), worked by hand',
   },
   evaluate: ({ rayleigh }) => nusseltHorizontalDown(rayleigh),

@@ -24,6 +24,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1e4 },
     printed: '5.4',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ rayleigh }) => nusseltHorizontalUp(rayleigh),

@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1.1952e7 },
     printed: '31.75',
+    kind: 'worked example',
     where: 'ex. 9-2, which uses it slightly beyond its range',
   },
   evaluate: ({ rayleigh }) => nusseltHorizontalUpLaminar(rayleigh),

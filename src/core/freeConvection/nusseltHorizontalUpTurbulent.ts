@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1.38e8 },
     printed: '77.5',
+    kind: 'worked again',
     where: 'ex. 9.3 (top of the duct), worked by hand',
   },
   evaluate: ({ rayleigh }) => nusseltHorizontalUpTurbulent(rayleigh),

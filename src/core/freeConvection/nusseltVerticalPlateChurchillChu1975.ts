@@ -36,6 +36,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1.813e9, prandtl: 0.69 },
     printed: '147',
+    kind: 'worked example',
     where: 'Incropera ex. 9.2',
   },
   evaluate: ({ rayleigh, prandtl }) => nusseltVerticalPlateChurchillChu1975(rayleigh, prandtl),

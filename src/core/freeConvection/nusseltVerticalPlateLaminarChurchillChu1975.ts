@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { rayleigh: 1e8, prandtl: 0.71 },
     printed: '52.105',
+    kind: 'worked again',
     where: 'separate computation of the same form',
   },
   evaluate: ({ rayleigh, prandtl }) => nusseltVerticalPlateLaminarChurchillChu1975(rayleigh, prandtl),

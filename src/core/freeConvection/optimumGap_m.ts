@@ -25,6 +25,7 @@ export const card = defineCard({
   example: {
     given: { height_m: 0.18, rayleighHeight: 1.8445e7 },
     printed: '0.00745',
+    kind: 'worked example',
     where: 'Çengel ex. 9-3',
   },
   evaluate: ({ height_m, rayleighHeight }) => optimumGap_m(height_m, rayleighHeight),

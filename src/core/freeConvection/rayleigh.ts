@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { beta_PerK: 0.0025, nu_m2PerS: 26.4e-6, alpha_m2PerS: 38.3e-6, dT_K: 209, length_m: 0.71 },
     printed: '1.813e9',
+    kind: 'worked example',
     where: 'ex. 9.2',
     within: 0.001,
     because: 'the source rounds g to 9.8 m/s²',

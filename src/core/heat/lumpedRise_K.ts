@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 10, R_KPerW: 3, tau_s: 120, time_s: 60 },
     printed: '11.8041',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ power_W, R_KPerW, tau_s, time_s }) => lumpedRise_K(power_W, R_KPerW, tau_s, time_s),

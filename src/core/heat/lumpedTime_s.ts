@@ -22,6 +22,7 @@ export const card = defineCard({
   example: {
     given: { tau_s: 1, dTStart_K: 175, dTEnd_K: 1 },
     printed: '5.16',
+    kind: 'worked example',
     where: 'ex. 5.1: from 25 °C to 199 °C in a stream of 200 °C',
   },
   evaluate: ({ tau_s, dTStart_K, dTEnd_K }) => lumpedTime_s(tau_s, dTStart_K, dTEnd_K),

@@ -106,6 +106,7 @@ export const card = defineCard({
   example: {
     given: { capacity_JPerK: 0.5, step_s: 0.5, startRise_K: 10, inward_W: 5, outward_WPerK: 0.25 },
     printed: '12',
+    kind: 'worked again',
     where: 'worked by hand: (10 + 5)/(1 + 0.25)',
   },
   evaluate: ({ capacity_JPerK, step_s, startRise_K, inward_W, outward_WPerK }) =>

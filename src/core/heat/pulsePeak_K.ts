@@ -29,6 +29,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 10, R_KPerW: 8, tau_s: 25, on_s: 10, period_s: 40 },
     printed: '33.0463',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: pulsePeak_K,

@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 10, R_KPerW: 8, tau_s: 25, on_s: 10, period_s: 40 },
     printed: '9.9534',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: pulseValley_K,

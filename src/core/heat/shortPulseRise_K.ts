@@ -32,6 +32,7 @@ export const card = defineCard({
   example: {
     given: { flux_WPerM2: 1e6, time_s: 1e-3, k_WPerMK: 27, heat_JPerM3K: 3900 * 880 },
     printed: '3.7068',
+    kind: 'worked again',
     where: 'alumina, 1 W/mm² for 1 ms, worked by hand',
   },
   evaluate: ({ heat_JPerM3K, ...solid }) =>

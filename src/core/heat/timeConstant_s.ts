@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { R_KPerW: 1 / (18.44 * 1.33e-4), C_JPerK: 2000 * 700 * (Math.PI / 4) * 3.6e-3 * 3.6e-3 * 10e-3 },
     printed: '58.1',
+    kind: 'worked example',
     where: 'ex. 2.9, where three of them are 174.3 s',
   },
   evaluate: ({ R_KPerW, C_JPerK }) => timeConstant_s(R_KPerW, C_JPerK),

@@ -127,6 +127,7 @@ export const card = defineCard({
   example: {
     given: { power_W: 5, R1_KPerW: 5, C1_JPerK: 0.5, R2_KPerW: 3, C2_JPerK: 40, time_s: 60 },
     printed: '30.4584',
+    kind: 'computed elsewhere',
     where: 'chip on a sink after a minute, separate program',
   },
   evaluate: chainRise_K,

@@ -22,6 +22,6 @@ export const card = defineCard({
   rangeFrom: 'computed',
   scatter: { sigma: 0.2, from: 'computed' },
   assumes: ['turbulentLoss', 'evenFeed'],
-  example: { given: {}, printed: '2.2', where: 'middle of the computed band' },
+  example: { given: {}, printed: '2.2', kind: 'computed elsewhere', where: 'middle of the computed band' },
   evaluate: () => baffleSlotLoss(),
 });

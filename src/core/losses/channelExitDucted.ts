@@ -20,6 +20,11 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: 0.1, from: 'memory' },
   assumes: ['uniformInlet'],
-  example: { given: { sigma: 0.4, momentum: 1.2 }, printed: '0.200', where: 'derivation, recomputed' },
+  example: {
+    given: { sigma: 0.4, momentum: 1.2 },
+    printed: '0.200',
+    kind: 'worked again',
+    where: 'derivation, recomputed',
+  },
   evaluate: ({ sigma, momentum }) => channelExitDucted(sigma, momentum),
 });

@@ -31,6 +31,7 @@ export const card = defineCard({
   example: {
     given: { angle_rad: Math.PI / 9, ratio: (0.04 / 0.06) ** 2 },
     printed: '0.134',
+    kind: 'worked again',
     where: 'fluids 1.0.22, 20°',
   },
   evaluate: ({ angle_rad, ratio }) => diffuserLoss(angle_rad, ratio),

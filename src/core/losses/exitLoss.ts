@@ -16,6 +16,6 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: 0.05, from: 'memory' },
   assumes: ['nothingWonBack', 'ownDynamicHead'],
-  example: { given: {}, printed: '1', where: '(1 − σ)² with σ = 0' },
+  example: { given: {}, printed: '1', kind: 'worked again', where: '(1 − σ)² with σ = 0' },
   evaluate: () => exitLoss(),
 });

@@ -20,6 +20,11 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: 0.2, from: 'memory' },
   assumes: ['turbulentLoss', 'uniformInlet'],
-  example: { given: { sigma: 0.5 }, printed: '0.315', where: 'free-streamline theory gives 0.305' },
+  example: {
+    given: { sigma: 0.5 },
+    printed: '0.315',
+    kind: 'worked again',
+    where: 'free-streamline theory gives 0.305',
+  },
   evaluate: ({ sigma }) => finEntranceLoss(sigma),
 });

@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: 0.15, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: {}, printed: '1.2', where: 'fluids 1.0.22 (Rennels): 1.2021' },
+  example: {
+    given: {},
+    printed: '1.2',
+    kind: 'computed elsewhere',
+    where: 'fluids 1.0.22 (Rennels): 1.2021',
+  },
   evaluate: () => mitreBendLoss(),
 });

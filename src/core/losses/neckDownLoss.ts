@@ -31,6 +31,7 @@ export const card = defineCard({
   example: {
     given: { angle_rad: Math.PI / 3, ratio: (0.04 / 0.06) ** 2 },
     printed: '0.091',
+    kind: 'worked again',
     where: 'fluids 1.0.22, 60°',
   },
   evaluate: ({ angle_rad, ratio }) => neckDownLoss(angle_rad, ratio),

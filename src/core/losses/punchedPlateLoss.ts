@@ -19,6 +19,6 @@ export const card = defineCard({
   rangeFrom: 'source',
   scatter: { sigma: 0.25, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { free: 0.5 }, printed: '4.3695', where: 'formula, recomputed' },
+  example: { given: { free: 0.5 }, printed: '4.3695', kind: 'worked again', where: 'formula, recomputed' },
   evaluate: ({ free }) => punchedPlateLoss(free),
 });

@@ -19,6 +19,11 @@ export const card = defineCard({
   rangeFrom: 'common practice',
   scatter: { sigma: 0.1, from: 'common practice' },
   assumes: ['turbulentLoss'],
-  example: { given: { lengthOverGap: 0.5 }, printed: '0.61', where: 'sharp orifice, from memory' },
+  example: {
+    given: { lengthOverGap: 0.5 },
+    printed: '0.61',
+    kind: 'from memory',
+    where: 'sharp orifice, from memory',
+  },
   evaluate: ({ lengthOverGap }) => slotDischarge(lengthOverGap),
 });

@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'source',
   scatter: { sigma: 0.25, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { free: 0.45 }, printed: '5.2963', where: 'documentation of fluids 1.0.22' },
+  example: {
+    given: { free: 0.45 },
+    printed: '5.2963',
+    kind: 'worked again',
+    where: 'documentation of fluids 1.0.22',
+  },
   evaluate: ({ free }) => squareGrillLoss(free),
 });

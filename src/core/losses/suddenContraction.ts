@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { ratio: 0.5 },
     printed: '0.297',
+    kind: 'worked again',
     where: 'worked by hand; fluids 1.0.22 (Rennels) gives 0.343',
   },
   evaluate: ({ ratio }) => suddenContraction(ratio),

@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: 0.1, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { ratio: 0.3 }, printed: '0.49', where: 'fluids 1.0.22, diffuser_sharp' },
+  example: {
+    given: { ratio: 0.3 },
+    printed: '0.49',
+    kind: 'worked again',
+    where: 'fluids 1.0.22, diffuser_sharp',
+  },
   evaluate: ({ ratio }) => suddenExpansion(ratio),
 });

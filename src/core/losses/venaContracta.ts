@@ -36,6 +36,11 @@ export const card = defineCard({
   rangeFrom: 'computed',
   scatter: { sigma: 0.1, from: 'memory' },
   assumes: ['uniformInlet'],
-  example: { given: { sigma: 0.5, momentum: 1 }, printed: '0.305', where: 'derivation, recomputed' },
+  example: {
+    given: { sigma: 0.5, momentum: 1 },
+    printed: '0.305',
+    kind: 'worked again',
+    where: 'derivation, recomputed',
+  },
   evaluate: ({ sigma, momentum }) => coreEntranceLoss(sigma, momentum),
 });

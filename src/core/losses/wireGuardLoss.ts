@@ -28,6 +28,11 @@ export const card = defineCard({
   rangeFrom: 'source',
   scatter: { sigma: 0.3, from: 'memory' },
   assumes: ['turbulentLoss'],
-  example: { given: { free: 0.5 }, printed: '0.6', where: 'fluids 1.0.22, round_edge_grill' },
+  example: {
+    given: { free: 0.5 },
+    printed: '0.6',
+    kind: 'worked again',
+    where: 'fluids 1.0.22, round_edge_grill',
+  },
   evaluate: ({ free }) => wireGuardLoss(free),
 });

@@ -108,6 +108,7 @@ export const card = defineCard({
   example: {
     given: { emissivity: 0.1, depthRatio: 20 / 3.9 },
     printed: '0.482',
+    kind: 'computed elsewhere',
     where: 'gap 3.9 mm, fins 20 mm, ε 0.1, 360 strips in a separate program',
   },
   evaluate: ({ emissivity, depthRatio }) => channelEmissivityGroove(emissivity, depthRatio),

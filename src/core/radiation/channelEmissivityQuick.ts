@@ -24,6 +24,7 @@ export const card = defineCard({
   example: {
     given: { emissivity: 0.1, depthRatio: 20 / 3.9 },
     printed: '0.556',
+    kind: 'worked again',
     where: 'gap 3.9 mm, fins 20 mm, ε 0.1, worked by hand',
   },
   evaluate: ({ emissivity, depthRatio }) => channelEmissivityQuick(emissivity, depthRatio),

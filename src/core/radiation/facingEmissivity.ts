@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'textbook',
   scatter: { sigma: null, from: 'not stated' },
   assumes: ['greyDiffuse', 'isothermalPlate'],
-  example: { given: { first: 0.5, second: 0.5 }, printed: '0.33333', where: 'worked by hand: 1/(2 + 2 − 1)' },
+  example: {
+    given: { first: 0.5, second: 0.5 },
+    printed: '0.33333',
+    kind: 'worked again',
+    where: 'worked by hand: 1/(2 + 2 − 1)',
+  },
   evaluate: ({ first, second }) => facingEmissivity(first, second),
 });

@@ -23,6 +23,7 @@ export const card = defineCard({
   example: {
     given: { emissivity: 0.9, mean_K: 327.5 },
     printed: '7.17',
+    kind: 'worked example',
     where: 'ex. 2.8; mean of 35 °C and the first pass 73.7 °C, which the book prints as 327 K',
   },
   evaluate: ({ emissivity, mean_K }) => radiationCoefficientAtMean_WPerM2K(emissivity, mean_K),

@@ -26,6 +26,7 @@ export const card = defineCard({
   example: {
     given: { emissivity: 1, T_K: 348.15, room_K: 298.15 },
     printed: '7.700',
+    kind: 'worked again',
     where: 'black at 75 °C in 25 °C, separate computation',
   },
   evaluate: ({ emissivity, T_K, room_K }) => radiationCoefficient_WPerM2K(emissivity, T_K, room_K),

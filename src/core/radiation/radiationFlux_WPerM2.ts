@@ -25,6 +25,7 @@ export const card = defineCard({
   example: {
     given: { emissivity: 1, T_K: 348.15, room_K: 298.15 },
     printed: '384.99',
+    kind: 'worked again',
     where: 'black at 75 °C in 25 °C, separate computation',
   },
   evaluate: ({ emissivity, T_K, room_K }) => radiationFlux_WPerM2(emissivity, T_K, room_K),

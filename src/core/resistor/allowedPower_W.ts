@@ -35,6 +35,7 @@ export const card = defineCard({
   example: {
     given: { T_K: 398.15, rated_W: 1, fullPowerUpTo_K: 343.15, zeroPowerAt_K: 428.15 },
     printed: '0.35',
+    kind: 'handbook',
     where: 'data sheet of a film part: 35 % at 125 °C',
   },
   evaluate: ({ T_K, rated_W, fullPowerUpTo_K, zeroPowerAt_K }) =>

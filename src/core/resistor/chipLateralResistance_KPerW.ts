@@ -24,6 +24,7 @@ export const card = defineCard({
   example: {
     given: { length_m: 6.35e-3, k_WPerMK: 27, width_m: 3.15e-3, thickness_m: 0.6e-3 },
     printed: '10.37',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ length_m, k_WPerMK, width_m, thickness_m }) =>

@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { dT_K: 40, linear_perK: 25e-6, square_perK2: 0 },
     printed: '0.001',
+    kind: 'worked again',
     where: 'worked by hand',
   },
   evaluate: ({ dT_K, linear_perK, square_perK2 }) => resistanceDrift(dT_K, linear_perK, square_perK2),

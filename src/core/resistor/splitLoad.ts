@@ -170,6 +170,7 @@ export const card = defineCard({
   example: {
     given: { current_A: 0.6, R_Ohm: 10, duty: 1 },
     printed: '3.6',
+    kind: 'worked again',
     where: 'worked by hand: 24 V across 40 Ω drive 0.6 A',
   },
   evaluate: ({ current_A, R_Ohm, duty }) => duty * current_A * current_A * R_Ohm,

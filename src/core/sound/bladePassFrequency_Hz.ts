@@ -16,6 +16,11 @@ export const card = defineCard({
   rangeFrom: 'not stated',
   scatter: { sigma: 0.05, from: 'common practice' },
   assumes: ['speedFollowsVoltage'],
-  example: { given: { blades: 7, rotation_PerS: 50 }, printed: '350', where: 'worked by hand: 3000 rpm' },
+  example: {
+    given: { blades: 7, rotation_PerS: 50 },
+    printed: '350',
+    kind: 'worked again',
+    where: 'worked by hand: 3000 rpm',
+  },
   evaluate: ({ blades, rotation_PerS }) => bladePassFrequency_Hz(blades, rotation_PerS),
 });

@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { level_dBA: 40, from_m: 1, to_m: 10 },
     printed: '20',
+    kind: 'worked again',
     where: 'worked by hand: ten times the distance, a hundredth of the intensity',
   },
   evaluate: ({ level_dBA, from_m, to_m }) => soundAtDistance_dBA(level_dBA, from_m, to_m),

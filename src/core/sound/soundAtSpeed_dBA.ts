@@ -19,6 +19,7 @@ export const card = defineCard({
   example: {
     given: { level_dBA: 0, speedRatio: 7 / 12 },
     printed: '-11.70',
+    kind: 'handbook',
     where: 'the same page: 12 V to 7 V',
   },
   evaluate: ({ level_dBA, speedRatio }) => soundAtSpeed_dBA(level_dBA, speedRatio),

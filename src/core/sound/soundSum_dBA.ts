@@ -20,6 +20,7 @@ export const card = defineCard({
   example: {
     given: { count: 1, level_dBA: 86, othersEnergy: 1e8 },
     printed: '87',
+    kind: 'handbook',
     where: 'the same page: 86 and 80 dB together, the energy of 80 dB being 10⁸',
   },
   evaluate: ({ count, level_dBA, othersEnergy }) =>

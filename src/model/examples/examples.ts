@@ -2,9 +2,10 @@ import type { Design } from '../design.ts';
 import { dippingCurve } from './dippingCurve.ts';
 import { eightResistors } from './eightResistors.ts';
 import { onePair } from './onePair.ts';
+import { prototype } from './prototype.ts';
 import { twoDozen } from './twoDozen.ts';
 
-export type ExampleId = 'eightResistors' | 'onePair' | 'twoDozen' | 'dippingCurve';
+export type ExampleId = 'eightResistors' | 'onePair' | 'twoDozen' | 'dippingCurve' | 'prototype';
 
 /** Invented scenarios, in the order they are offered. */
 export const examples: readonly { readonly id: ExampleId; readonly design: Design }[] = [
@@ -12,6 +13,7 @@ export const examples: readonly { readonly id: ExampleId; readonly design: Desig
   { id: 'onePair', design: onePair },
   { id: 'twoDozen', design: twoDozen },
   { id: 'dippingCurve', design: dippingCurve },
+  { id: 'prototype', design: prototype },
 ];
 
 export function exampleById(id: ExampleId): Design {

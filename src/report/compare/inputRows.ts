@@ -82,6 +82,8 @@ function labelOf(path: Path): string {
   const { label } = fieldAt(path);
   const [row] = rowsOf(path);
   if (row !== undefined) return `${capital(row)}: ${small(label)}`;
+  // How many it is fitted to says already what of.
+  if (path === 'fitted.readings') return label;
   const title = partTitles.get(path.slice(0, path.indexOf('.')));
   if (title === undefined) return label;
   const word = title.toLowerCase().replace(/s$/, '');

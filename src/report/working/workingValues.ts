@@ -3,7 +3,7 @@ import type { Balance } from '../../core/system/working/balance.ts';
 import type { Origin, Step } from '../../core/system/working/book.ts';
 import { dimensionOfName, suffixes, suffixOfName } from '../../units/suffix.ts';
 import { type Dimension, plain, quantity, type UnitSystem } from '../format.ts';
-import { variableWords } from '../variables.ts';
+import { givenWords } from './givenWords.ts';
 import type { WorkingSymbol, WorkingValue } from './types.ts';
 
 /** Digits for reading, and for working on. */
@@ -62,11 +62,11 @@ function symbolOf(symbols: Readonly<Record<string, string>>, variable: string): 
 }
 
 function wordsOf(record: Step['record'], variable: string): string {
-  if (record.kind === 'card') return variableWords(variable);
+  if (record.kind === 'card') return givenWords(variable);
   const [stem = '', number] = variable.split('#');
   const { words = {} } = record.balance as Balance;
   const said = (words as Readonly<Record<string, string>>)[number === undefined ? stem : `${stem}#`];
-  return said?.replace('#', number ?? '') ?? variableWords(stem);
+  return said?.replace('#', number ?? '') ?? givenWords(stem);
 }
 
 /** By the suffix of the variable's name: in the reader's unit, and in SI as the equation takes it. */

@@ -7,4 +7,6 @@ export const PositionsChart = lazy(() => import('./PositionsChart.tsx'));
 export const LinesChart = lazy(() => import('./LinesChart.tsx'));
 export const HistogramChart = lazy(() => import('./HistogramChart.tsx'));
 export const GapChart = lazy(() => import('./GapChart.tsx'));
+export const EvidenceChart = lazy(() => import('./EvidenceChart.tsx'));
 export const GapMapChart = lazy(() => import('./GapMapChart.tsx'));
+export const ResidualsChart = lazy(() => import('./ResidualsChart.tsx'));

@@ -2,6 +2,7 @@
 const paths = {
   add: 'M8 3v10M3 8h10',
   remove: 'M4 4l8 8M12 4l-8 8',
+  down: 'M8 3v10M4 9l4 4 4-4',
   copy: 'M3 3h7v7H3zM6 12.5h6.5V6',
   likeThis: 'M3 4h10M3 8h10M3 12h10',
   undo: 'M6.5 3L3 6.5 6.5 10M3 6.5h6.5a3.5 3.5 0 0 1 0 7H6',

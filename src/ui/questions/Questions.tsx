@@ -1,9 +1,11 @@
 import type { Report } from '../../report/types.ts';
 import { Compare } from './Compare.tsx';
+import { DoesTheBenchAgree } from './DoesTheBenchAgree.tsx';
 import { HowIsItComputed } from './HowIsItComputed.tsx';
 import { QuestionIndex } from './QuestionIndex.tsx';
 import { WhatIfPartsVary } from './WhatIfPartsVary.tsx';
 import { WhatIfTheFanStops } from './WhatIfTheFanStops.tsx';
+import { WhatIsItCheckedAgainst } from './WhatIsItCheckedAgainst.tsx';
 import { WhatSizeDoINeed } from './WhatSizeDoINeed.tsx';
 import { WhatToChangeFirst } from './WhatToChangeFirst.tsx';
 import { WhatToCut } from './WhatToCut.tsx';
@@ -23,9 +25,11 @@ export function Questions({ report }: { readonly report: Report }) {
       <WhatIfTheFanStops report={report} />
       <WhatIfPartsVary />
       <WhatSizeDoINeed />
+      <DoesTheBenchAgree />
       <Compare />
       <WhatToCut report={report} />
       <HowIsItComputed report={report} />
+      <WhatIsItCheckedAgainst />
     </>
   );
 }

@@ -8,9 +8,11 @@ export const questionTitles = {
   'what-if-the-fan-stops': 'What if the fan stops?',
   'what-if-parts-vary': 'What if parts vary?',
   'what-size': 'What size do I need?',
+  'does-the-bench-agree': 'Does the bench agree?',
   compare: 'Which of these designs?',
   'what-has-to-be-cut': 'What has to be cut?',
   'how-is-it-computed': 'How is it computed?',
+  'what-is-it-checked-against': 'What is it checked against?',
 } as const;
 
 export type QuestionId = keyof typeof questionTitles;

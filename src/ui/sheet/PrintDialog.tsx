@@ -32,6 +32,7 @@ interface Asked {
 function Question({ pages, onClose }: Asked) {
   const { ticked: before } = usePrintChoice();
   const [ticked, setTicked] = useState(() => [...new Set([...before, ...pages])]);
+  const [trouble, setTrouble] = useState('');
   const first = useRef<HTMLButtonElement>(null);
   // A dialog gives the focus to what it has first, and that is a tick.
   useEffect(() => first.current?.focus(), []);
@@ -39,9 +40,18 @@ function Question({ pages, onClose }: Asked) {
     setTicked(
       furtherPages.map((page) => page.id).filter((each) => (each === id ? on : ticked.includes(each))),
     );
-  const print = ({ currentTarget }: MouseEvent) => {
+  const print = async ({ currentTarget }: MouseEvent) => {
     // The browser gives the focus back as a dialog closes, but not as one is taken away.
-    currentTarget.closest('dialog')?.close();
+    const close = () => currentTarget.closest('dialog')?.close();
+    const loads = furtherPages.flatMap(({ id, load }) => (load && ticked.includes(id) ? [load] : []));
+    try {
+      // A print that waits for nothing begins in the very press, as some browsers want it.
+      if (loads.length > 0) await Promise.all(loads.map((load) => load()));
+    } catch {
+      setTrouble('The evidence could not be fetched. Print without it, or try again.');
+      return;
+    }
+    close();
     flushSync(() => wantPages(ticked));
     window.print();
   };
@@ -63,8 +73,9 @@ function Question({ pages, onClose }: Asked) {
           </div>
         ))}
       </fieldset>
+      <p role="status">{trouble}</p>
       <div className={styles.choices}>
-        <Button ref={first} onClick={print}>
+        <Button ref={first} onClick={(event) => void print(event)}>
           {ticked.length === 0 ? 'Print the one-page summary' : 'Print the summary and these pages'}
         </Button>
         <Button onClick={({ currentTarget }) => currentTarget.closest('dialog')?.close()}>Cancel</Button>

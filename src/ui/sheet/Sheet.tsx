@@ -14,6 +14,7 @@ import { usePrintChoice, wantOnePage } from './printChoice.ts';
 import './art.css';
 import './further.css';
 import './sheet.css';
+import { ResidualPages } from './ResidualPages.tsx';
 import { SheetPage } from './SheetPage.tsx';
 import { noSteps, WorkedAt } from './StepMark.tsx';
 import { type StudyTables, studyTables } from './studyTables.ts';
@@ -47,11 +48,20 @@ export function Sheet({ report }: { readonly report: Report }) {
     () =>
       furtherPages
         .filter(({ id }) => wanted.includes(id))
-        .map((further) => ({ ...further, tables: further.tables(report, tables(working)) })),
+        .map((further) => {
+          const studied = tables(working);
+          return {
+            ...further,
+            tables: further.tables(report, studied),
+            residuals: further.residuals?.(studied) ?? [],
+          };
+        }),
     [wanted, report, tables, working],
   );
 
+  const [benchSays, setBenchSays] = useState('');
   const prepare = useEffectEvent(() => {
+    flushSync(() => setBenchSays(tables(working).benchSays));
     const measured = new Map([...galleys.current].map(([id, galley]) => [id, layOut(galley)]));
     flushSync(() => setLaid(measured));
     page.current?.style.removeProperty('zoom');
@@ -75,14 +85,14 @@ export function Sheet({ report }: { readonly report: Report }) {
     [working, report],
   );
 
-  const counts = parts.map(({ id }) => laid.get(id)?.pages.length ?? 0);
+  const counts = parts.map(({ id, residuals }) => (laid.get(id)?.pages.length ?? 0) + residuals.length);
   const pages = counts.reduce((sum, count) => sum + count, 1);
   return createPortal(
     <>
       <WorkedAt value={worked}>
-        <SheetPage report={report} size={size} pages={pages} page={page} />
+        <SheetPage report={report} size={size} pages={pages} bench={benchSays} page={page} />
       </WorkedAt>
-      {parts.map(({ id, label, tables, firstColumn }, i) => {
+      {parts.map(({ id, label, tables, residuals, firstColumn }, i) => {
         const pieces = laid.get(id);
         const first = counts.slice(0, i).reduce((sum, count) => sum + count, 2);
         return (
@@ -107,6 +117,13 @@ export function Sheet({ report }: { readonly report: Report }) {
                 pages={pages}
               />
             )}
+            <ResidualPages
+              label={label}
+              title={report.title}
+              charts={residuals}
+              first={first + (pieces?.pages.length ?? 0)}
+              pages={pages}
+            />
           </Fragment>
         );
       })}

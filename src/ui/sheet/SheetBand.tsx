@@ -2,7 +2,7 @@ import type { Report } from '../../report/types.ts';
 import { StepMark } from './StepMark.tsx';
 
 /** Read first and second: the verdict from across the room, then what may stand on the label. */
-export function SheetBand({ report }: { readonly report: Report }) {
+export function SheetBand({ report, bench }: { readonly report: Report; readonly bench: string }) {
   const { title, verdict, fanStop } = report;
   return (
     <header className={`sheet-head ${verdict.state}`}>
@@ -29,6 +29,7 @@ export function SheetBand({ report }: { readonly report: Report }) {
       </dl>
       <p className="sheet-says">{verdict.sentence}</p>
       <p className="sheet-says">{verdict.state === 'noAnswer' ? verdict.reasons.join(' ') : fanStop.basis}</p>
+      {bench !== '' && <p className="sheet-says">{bench}</p>}
     </header>
   );
 }

@@ -16,16 +16,18 @@ interface Props {
   readonly size?: SheetSize;
   /** How many pages are printed in all, this one among them. */
   readonly pages?: number;
+  /** What the bench says, in a line; empty where nothing was read or fitted. */
+  readonly bench?: string;
   readonly page?: RefObject<HTMLElement | null>;
 }
 
 /** The whole design on one page, A4 or US Letter: verdict, ratings, drawing, limits, charts, cautions, inputs, sources, title block. */
-export function SheetPage({ report, size = sheetSizes[0] as SheetSize, pages = 1, page }: Props) {
+export function SheetPage({ report, size = sheetSizes[0] as SheetSize, pages = 1, bench = '', page }: Props) {
   const { title, drawing, figures, cautions } = report;
   const art = drawSheet(drawing, sheetMeasures.width, size.drawing);
   return (
     <article ref={page ?? null} className="sheet" aria-label={`Summary sheet of ${title.title}`}>
-      <SheetBand report={report} />
+      <SheetBand report={report} bench={bench} />
       <dl className="sheet-figures">
         {figures.map(({ key, label, value, amount }) => (
           <div key={key}>

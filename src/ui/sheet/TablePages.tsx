@@ -51,21 +51,7 @@ export function TablePages({ label, title, tables, laid, first, pages }: Props) 
     const number = first + p;
     return (
       <section key={number} className="sheet-further" aria-label={`${label}, page ${number} of ${pages}`}>
-        <header>
-          <div>
-            <h2>{label}</h2>
-            <span>{title.invented}</span>
-            <span>
-              Page {number} of {pages}
-            </span>
-          </div>
-          <div>
-            <b>{title.title}</b>
-            {title.revision !== '' && <span>Revision {title.revision}</span>}
-            <span>Checksum {title.checksum}</span>
-          </div>
-          {title.stale !== '' && <p>{title.stale}</p>}
-        </header>
+        <PageHead label={label} title={title} number={number} pages={pages} />
         {strips.map((columns) => (
           <div key={`${columns[0]?.[0]?.table} ${columns[0]?.[0]?.from}`} className="strip">
             {columns.map((slices) => (
@@ -76,4 +62,32 @@ export function TablePages({ label, title, tables, laid, first, pages }: Props) 
       </section>
     );
   });
+}
+
+interface HeadProps {
+  readonly label: string;
+  readonly title: TitleBlock;
+  readonly number: number;
+  readonly pages: number;
+}
+
+/** On every page behind the summary: what it holds, of which design, and which page it is. */
+export function PageHead({ label, title, number, pages }: HeadProps) {
+  return (
+    <header>
+      <div>
+        <h2>{label}</h2>
+        <span>{title.invented}</span>
+        <span>
+          Page {number} of {pages}
+        </span>
+      </div>
+      <div>
+        <b>{title.title}</b>
+        {title.revision !== '' && <span>Revision {title.revision}</span>}
+        <span>Checksum {title.checksum}</span>
+      </div>
+      {title.stale !== '' && <p>{title.stale}</p>}
+    </header>
+  );
 }

@@ -1,3 +1,4 @@
+import type { ResidualChart } from '../../report/bench/residualChart.ts';
 import {
   assumptionsTable,
   cutNotesTable,
@@ -10,6 +11,7 @@ import {
 import type { Report, TextTable } from '../../report/types.ts';
 import type { FigureId } from '../../report/working/types.ts';
 import { workingTables } from '../../report/working/workingTables.ts';
+import { loadEvidence } from '../questions/evidence/keptEvidence.ts';
 import type { StudyTables } from './studyTables.ts';
 
 /** Pages that may be printed behind the summary: one line makes another. */
@@ -20,6 +22,10 @@ export interface FurtherPages {
   readonly says: string;
   /** Of the report, or of the studies that are answered for the design on the bench. */
   readonly tables: (report: Report, studies: StudyTables) => readonly TextTable[];
+  /** Charts of readings, on a page behind the tables. */
+  readonly residuals?: (studies: StudyTables) => readonly ResidualChart[];
+  /** What has to be fetched before its tables are there. */
+  readonly load?: () => Promise<unknown>;
   /** Width of the first column of every table, in millimetres, where they shall stand in line. */
   readonly firstColumn?: number;
 }
@@ -64,6 +70,13 @@ export const furtherPages: readonly FurtherPages[] = [
     tables: (_, { gaps }) => gaps,
   },
   {
+    id: 'bench',
+    label: 'Bench check',
+    says: 'readings beside computed values, what was fitted to them, and how far each is off, drawn',
+    tables: (_, { bench }) => bench,
+    residuals: ({ residuals }) => residuals,
+  },
+  {
     id: 'tables',
     label: 'Tables',
     says: 'limits, every resistor and sink, every passage, the curves, the time after a stop of the fan',
@@ -71,5 +84,12 @@ export const furtherPages: readonly FurtherPages[] = [
       const onOwnPages = [...elsewhere, ...cutTables(report).map(({ id }) => id)];
       return reportTables(report).filter(({ id }) => !onOwnPages.includes(id));
     },
+  },
+  {
+    id: 'evidence',
+    label: 'Evidence',
+    says: 'every published check with what was computed, by subject: some forty pages',
+    tables: (_, { evidence }) => evidence,
+    load: loadEvidence,
   },
 ];

@@ -44,13 +44,13 @@ export function useStudy<N extends JobName>(
   const state = useStore(store, (states) => studyAt(states, name));
   const isNear = useIsNear(at);
   const [present, setPresent] = useState(question);
-  if (!isSameQuestion(present, question)) setPresent(question);
+  if (!isSameQuestion(name, present, question)) setPresent(question);
 
   useEffect(() => {
     const { asked, answers, isEstimate } = studyAt(store.getState(), name);
-    const isAsked = asked !== null && isSameQuestion(asked, present);
+    const isAsked = asked !== null && isSameQuestion(name, asked, present);
     if (asked !== null && !isAsked) cancel(name);
-    const isAnswered = isSameQuestion(answers, present) && !isEstimate;
+    const isAnswered = isSameQuestion(name, answers, present) && !isEstimate;
     if (!live || present === null || isAsked || isAnswered) return;
     const timer = setTimeout(
       () => start(name, present, { rank, aside: true }),
@@ -66,7 +66,7 @@ export function useStudy<N extends JobName>(
   return {
     result: state.result,
     question: state.answers,
-    fresh: state.answers !== null && !state.isEstimate && isSameQuestion(state.answers, present),
+    fresh: state.answers !== null && !state.isEstimate && isSameQuestion(name, state.answers, present),
     running: state.asked !== null,
     progress: state.progress,
     fault: state.fault,

@@ -2,6 +2,7 @@ import { reportJob } from '../../report/reportJob.ts';
 import { workingJob } from '../../report/working/workingJob.ts';
 import { benchAdviceJob } from '../../studies/bench/advice.ts';
 import { benchCheckJob } from '../../studies/bench/check.ts';
+import { benchCourseJob } from '../../studies/bench/course.ts';
 import { benchFitJob } from '../../studies/bench/fit.ts';
 import { changesJob } from '../../studies/changes/changes.ts';
 import { compareJob } from '../../studies/compare/compare.ts';
@@ -26,6 +27,7 @@ export const jobs = {
   gaps: gapLineJob,
   gapMap: gapMapJob,
   benchCheck: benchCheckJob,
+  benchCourse: benchCourseJob,
   benchFit: benchFitJob,
   benchAdvice: benchAdviceJob,
 } as const;

@@ -1,13 +1,20 @@
-import { describe, expect, test } from 'vitest';
+import { describe, test } from 'vitest';
 import { frictionApparent } from '../../../src/core/channel/frictionApparent.ts';
 import { frictionApparentShah1978 } from '../../../src/core/channel/frictionApparentShah1978.ts';
 import { frictionDeveloped } from '../../../src/core/channel/frictionDeveloped.ts';
 import { frictionDevelopedSeries } from '../../../src/core/channel/frictionDevelopedSeries.ts';
 import { frictionTurbulent } from '../../../src/core/channel/frictionTurbulent.ts';
 import { momentumFactor } from '../../../src/core/channel/momentumFactor.ts';
+import { published } from '../../helpers/published.ts';
 
-// Independent computation: Chebyshev collocation of the velocity profile, N = 30.
 describe('Developed friction of rectangular channels, f·Re (Fanning)', () => {
+  const collocation = published({
+    source: 'ownComputation',
+    where: 'Chebyshev collocation of the velocity profile, N = 30',
+    kind: 'computed elsewhere',
+    methods: ['frictionDevelopedSeries', 'frictionDeveloped'],
+  });
+
   test.each([
     [1, 14.2271],
     [0.5, 15.5481],
@@ -19,14 +26,22 @@ describe('Developed friction of rectangular channels, f·Re (Fanning)', () => {
     [0.1, 21.1689],
     [0.05, 22.477],
   ])('aspect %f: %f', (aspect, fRe) => {
-    expect(frictionDevelopedSeries(aspect)).toBeCloseTo(fRe, 4);
-    const fit = 6.5e-4; // the fit's largest error is stated as 0.06 %
-    expect(Math.abs(frictionDeveloped(aspect) / fRe - 1)).toBeLessThan(fit);
+    collocation.says('f·Re by the series', frictionDevelopedSeries(aspect), fRe.toFixed(4));
+    collocation.says('f·Re by the fit', frictionDeveloped(aspect), String(fRe), {
+      within: 6.5e-4,
+      because: 'the fit’s largest error is stated as 0.06 %',
+    });
   });
 });
 
-// Independent computation from the exact velocity profile.
 describe('Momentum factor of the developed profile', () => {
+  const profile = published({
+    source: 'ownComputation',
+    where: 'integral over the exact velocity profile',
+    kind: 'computed elsewhere',
+    methods: ['momentumFactor'],
+  });
+
   test.each([
     [1, 1.3784],
     [0.5, 1.3475],
@@ -34,11 +49,18 @@ describe('Momentum factor of the developed profile', () => {
     [0.2, 1.2713],
     [0.1, 1.2365],
     [0, 1.2],
-  ])('aspect %f: %f', (aspect, factor) => expect(momentumFactor(aspect)).toBeCloseTo(factor, 4));
+  ])('aspect %f: %f', (aspect, factor) => {
+    profile.says('momentum factor', momentumFactor(aspect), factor.toFixed(4));
+  });
 });
 
-// Independent computation: implicit boundary-layer marching, 600 nodes, 1980 steps.
 describe('Apparent friction between plates, f_app·Re', () => {
+  const marched = published({
+    source: 'ownComputation',
+    where: 'implicit boundary-layer marching, 600 nodes, 1980 steps',
+    kind: 'computed elsewhere',
+    methods: ['frictionApparentShah1978', 'frictionApparent'],
+  });
   const rows: [number, number][] = [
     [5e-4, 154.0],
     [1e-3, 110.2],
@@ -50,19 +72,34 @@ describe('Apparent friction between plates, f_app·Re', () => {
   ];
 
   test.each(rows)('x⁺ %f: %f; Shah within 2.2 %%, the composite 0 to 6 %% above', (xPlus, exact) => {
-    expect(Math.abs(frictionApparentShah1978(xPlus) / exact - 1)).toBeLessThan(0.022); // his fit's own error
-    const composite = frictionApparent(xPlus, 24) / exact - 1;
-    expect(composite).toBeGreaterThan(0);
-    expect(composite).toBeLessThan(0.06); // two limits joined: known to be high by up to 5.6 %
+    marched.says('f_app·Re after Shah', frictionApparentShah1978(xPlus), String(exact), {
+      within: 0.022,
+      because: 'his fit’s own error',
+    });
+    marched.says('f_app·Re of the composite', frictionApparent(xPlus, 24), String(exact), {
+      within: [0, 0.06],
+      because: 'two limits joined: known to be high by up to 5.6 %',
+    });
   });
 
   test('x⁺ 0.01: the composite itself is 41.945', () => {
-    expect(frictionApparent(0.01, 24)).toBeCloseTo(41.945, 3);
+    const again = published({
+      source: 'muzychkaYovanovich2009',
+      where: 'the published form worked by hand',
+      kind: 'worked again',
+      methods: ['frictionApparent'],
+    });
+    again.says('f_app·Re of the composite', frictionApparent(0.01, 24), '41.945');
   });
 });
 
-// Independent computation: linearised entrance flow (Fleming & Sparrow), itself 0.2 to 1.9 % low between plates.
 describe('Apparent friction of rectangular channels, f_app·Re', () => {
+  const linearised = published({
+    source: 'ownComputation',
+    where: 'linearised entrance flow (Fleming & Sparrow), itself 0.2 to 1.9 % low between plates',
+    kind: 'computed elsewhere',
+    methods: ['frictionApparent'],
+  });
   const xPluses = [0.001, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2];
   test.each([
     [1, [106.2, 49.71, 36.93, 28.21, 20.93, 17.75, 16.0]],
@@ -72,25 +109,38 @@ describe('Apparent friction of rectangular channels, f_app·Re', () => {
     [0.1, [107.1, 51.08, 38.57, 30.55, 25.05, 23.12, 22.15]],
   ] as [number, number[]][])('aspect %f: the composite is up to 6 %% above', (aspect, values) => {
     values.forEach((exact, i) => {
-      const ratio = frictionApparent(xPluses[i] as number, frictionDeveloped(aspect)) / exact;
-      expect(ratio).toBeGreaterThan(0.998); // accuracy of the linearised solution
-      expect(ratio).toBeLessThan(1.06); // two limits joined: known to be high by up to 5.6 %
+      const xPlus = xPluses[i] as number;
+      const found = frictionApparent(xPlus, frictionDeveloped(aspect));
+      linearised.says(`f_app·Re at x⁺ ${xPlus}`, found, String(exact), {
+        within: [-0.002, 0.06],
+        because: 'accuracy of the linearised solution below; two limits joined are known to be high by 5.6 %',
+      });
     });
   });
 });
 
 describe('Turbulent friction of smooth channels', () => {
-  // Haaland as coded in the Python library fluids 1.0.22: Darcy 0.030886.
+  const library = (where: string, kind: 'worked again' | 'computed elsewhere') =>
+    published({
+      source: 'haaland1983',
+      where: `Python library fluids 1.0.22, ${where}`,
+      kind,
+      methods: ['frictionTurbulent'],
+    });
+
   test('Re 10 000 after Haaland: a quarter of 0.030886', () => {
-    expect(4 * frictionTurbulent(1e4)).toBeCloseTo(0.030886, 6);
+    library('Haaland', 'worked again').says('Darcy friction factor', 4 * frictionTurbulent(1e4), '0.030886');
   });
 
-  // Python library fluids 1.0.22: Blasius, Petukhov.
   test.each([
     ['Blasius', 0.03164],
     ['Petukhov', 0.03148],
-  ])('Re 10 000 after %s: Darcy %f', (_, darcy) => {
-    const within = 0.03; // scatter between the smooth-tube laws
-    expect(Math.abs((4 * frictionTurbulent(1e4)) / darcy - 1)).toBeLessThan(within);
+  ])('Re 10 000 after %s: Darcy %f', (law, darcy) => {
+    library(law, 'computed elsewhere').says(
+      'Darcy friction factor',
+      4 * frictionTurbulent(1e4),
+      String(darcy),
+      { within: 0.03, because: 'scatter between the smooth-tube laws' },
+    );
   });
 });

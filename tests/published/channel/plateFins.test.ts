@@ -1,11 +1,12 @@
-import { describe, expect, test } from 'vitest';
+import { describe, test } from 'vitest';
 import { channelNusselt, prepareNusselt } from '../../../src/core/channel/channelNusselt.ts';
 import { nusseltPlateFinInletBasis } from '../../../src/core/channel/nusseltPlateFinInletBasis.ts';
 import { nusseltPlatesDeveloping } from '../../../src/core/channel/nusseltPlatesDeveloping.ts';
+import { published } from '../../helpers/published.ts';
 
-// Independent boundary-layer solution on the basis of the entering air, Pr 0.71.
+// On the basis of the entering air, Pr 0.71.
 const rows: [number, number, number][] = [
-  // Re*, solution, published composite (Teertstra and others 2000) worked in a separate program
+  // Re*, solution, published composite
   [1, 0.355, 0.3525],
   [3, 1.0371, 1.001],
   [5, 1.5866, 1.5293],
@@ -23,10 +24,27 @@ function onEnteringAir(reynoldsStar: number, logMean: number): number {
 }
 
 describe('Plate fins on the entering air', () => {
+  const solved = (methods: string[]) =>
+    published({
+      source: 'ownComputation',
+      where: 'boundary-layer solution on the entering air',
+      kind: 'computed elsewhere',
+      methods,
+    });
+  const again = published({
+    source: 'teertstra2000',
+    where: 'the published composite in a separate program',
+    kind: 'worked again',
+    methods: ['nusseltPlateFinInletBasis'],
+  });
+
   test.each(rows)('Re* %d: solution %f, composite %f', (reynoldsStar, solution, composite) => {
-    expect(nusseltPlateFinInletBasis(reynoldsStar, 0.71)).toBeCloseTo(composite, 4);
-    const within = 0.037; // known error of the composite
-    expect(Math.abs(nusseltPlateFinInletBasis(reynoldsStar, 0.71) / solution - 1)).toBeLessThan(within);
+    const found = nusseltPlateFinInletBasis(reynoldsStar, 0.71);
+    again.says('Nusselt number', found, composite.toFixed(4));
+    solved(['nusseltPlateFinInletBasis']).says('Nusselt number', found, String(solution), {
+      within: 0.037,
+      because: 'known error of the composite',
+    });
   });
 
   test.each(rows)(
@@ -34,8 +52,10 @@ describe('Plate fins on the entering air', () => {
     (reynoldsStar, solution) => {
       const xStar = 1 / (4 * reynoldsStar * 0.71);
       const found = onEnteringAir(reynoldsStar, nusseltPlatesDeveloping(xStar));
-      const within = 0.006; // two marching computations with different steps
-      expect(Math.abs(found / solution - 1)).toBeLessThan(within);
+      solved(['nusseltPlatesDeveloping']).says('Nusselt number by the table', found, String(solution), {
+        within: 0.006,
+        because: 'two marching computations with different steps',
+      });
     },
   );
 
@@ -46,8 +66,10 @@ describe('Plate fins on the entering air', () => {
       const xStar = 1 / (4 * reynoldsStar * 0.71);
       const channel = prepareNusselt(1e-4, 1, xStar * hydraulic);
       const found = onEnteringAir(reynoldsStar, channelNusselt(channel, 1 / 0.71, 0.71));
-      const within = 0.08; // error of the laminar composite
-      expect(Math.abs(found / solution - 1)).toBeLessThan(within);
+      solved(['nusseltDeveloping']).says('Nusselt number of the solver', found, String(solution), {
+        within: 0.08,
+        because: 'error of the laminar composite',
+      });
     },
   );
 });

@@ -1,12 +1,28 @@
-import { describe, expect, test } from 'vitest';
+import { describe, test } from 'vitest';
 import { prepareSpreading, spreadingPeak_KPerW } from '../../../src/core/conduction/spreadingLee.ts';
 import { spreadingMean_KPerW } from '../../../src/core/conduction/spreadingMean_KPerW.ts';
 import { spreadingSeriesMean_KPerW } from '../../../src/core/conduction/spreadingSeriesMean_KPerW.ts';
 import { spreadingSeriesPeak_KPerW } from '../../../src/core/conduction/spreadingSeriesPeak_KPerW.ts';
+import { published } from '../../helpers/published.ts';
 
 const mm = 1e-3;
 
-// Series and closed form summed in a separate program; the total also by finite volumes, within 0.15 %.
+const summed = (methods: string[]) =>
+  published({
+    source: 'ownComputation',
+    where: 'series summed in a separate program; the total also by finite volumes, within 0.15 %',
+    kind: 'computed elsewhere',
+    methods,
+  });
+const lee = published({
+  source: 'lee1995',
+  where: 'the closed form in a separate program',
+  kind: 'worked again',
+  methods: ['spreadingMean', 'spreadingPeak'],
+});
+const [mean, peak] = ['spreading resistance, mean [K/W]', 'spreading resistance, peak [K/W]'];
+const waves = { within: 0.0005, because: 'that program stops at 200 waves for some rows' };
+
 const cases = [
   {
     k: 200,
@@ -76,32 +92,49 @@ describe.each(cases)('Plate $plate mm, source $source mm, k $k W/mK, h $h W/m²K
   const leeMean_KPerW = spreadingMean_KPerW(spreading, given.k, given.h);
 
   test('the series gives the mean of a separate summation', () => {
-    const within = 0.0005; // that program stops at 200 waves for some rows
-    expect(Math.abs(spreadingSeriesMean_KPerW(exact) / given.mean - 1)).toBeLessThan(within);
+    const found = spreadingSeriesMean_KPerW(exact);
+    summed(['spreadingSeriesMean']).says(mean, found, String(given.mean), waves);
   });
 
   test('the series gives the peak of a separate summation', () => {
-    const within = 0.0005; // that program stops at 200 waves for some rows
-    expect(Math.abs(spreadingSeriesPeak_KPerW(exact) / given.peak - 1)).toBeLessThan(within);
+    const found = spreadingSeriesPeak_KPerW(exact);
+    summed(['spreadingSeriesPeak']).says(peak, found, String(given.peak), waves);
   });
 
   test('the closed form gives the digits of a separate computation', () => {
-    expect(leeMean_KPerW).toBeCloseTo(given.lee[0], 5);
-    expect(leePeak_KPerW).toBeCloseTo(given.lee[1], 5);
+    lee.says(mean, leeMean_KPerW, given.lee[0].toFixed(5));
+    lee.says(peak, leePeak_KPerW, given.lee[1].toFixed(5));
   });
 
   test('the closed form stays as close to the exact value as was found for these cases', () => {
-    const meanWithin = 0.064; // found: −6.3 … −1.6 %
-    const peakWithin = 0.023; // found: −2.2 … +2.1 %
-    expect(Math.abs(leeMean_KPerW / given.mean - 1)).toBeLessThan(meanWithin);
-    expect(Math.abs(leePeak_KPerW / given.peak - 1)).toBeLessThan(peakWithin);
+    summed(['spreadingMean']).says(mean, leeMean_KPerW, String(given.mean), {
+      within: 0.064,
+      because: 'closed form for a series, found −6.3 … −1.6 %',
+    });
+    summed(['spreadingPeak']).says(peak, leePeak_KPerW, String(given.peak), {
+      within: 0.023,
+      because: 'closed form for a series, found −2.2 … +2.1 %',
+    });
   });
 });
 
-// Negus, Yovanovich & Beck 1989 (from memory): k·√A·R = 0.47320 − 0.62075 ε + 0.1198 ε³, square on a long square tube.
+// k·√A·R = 0.47320 − 0.62075 ε + 0.1198 ε³, square on a long square tube.
 describe('Square source on a long square flux tube', () => {
+  const negus = published({
+    source: 'Negus, Yovanovich & Beck 1989',
+    where: 'square source on a square flux tube',
+    kind: 'from memory',
+    methods: ['spreadingSeriesMean'],
+  });
+  const carslaw = published({
+    source: 'carslawJaeger1959',
+    where: 'square on a half space, peak above mean',
+    kind: 'from memory',
+    methods: ['spreadingSeriesPeak'],
+  });
+
   test.each([0.1, 0.2, 0.3])('side ratio %f gives the published constriction', (ratio) => {
-    const published = 0.4732 - 0.62075 * ratio + 0.1198 * ratio ** 3;
+    const constriction = 0.4732 - 0.62075 * ratio + 0.1198 * ratio ** 3;
     const exact = spreadingSeriesMean_KPerW({
       sourceLength_m: ratio,
       sourceWidth_m: ratio,
@@ -111,8 +144,10 @@ describe('Square source on a long square flux tube', () => {
       k_WPerMK: 1,
       h_WPerM2K: 1,
     });
-    const within = 5e-4; // fit and 400 waves
-    expect(Math.abs((exact * ratio) / published - 1)).toBeLessThan(within);
+    negus.says('constriction k·√A·R', exact * ratio, constriction.toPrecision(6), {
+      within: 5e-4,
+      because: 'fit and 400 waves',
+    });
   });
 
   // Carslaw & Jaeger: a square on a half space has k·√A·R = 2·ln(1 + √2)/π in its middle; the tube takes the same off
@@ -129,7 +164,10 @@ describe('Square source on a long square flux tube', () => {
       h_WPerM2K: 1,
     };
     const above = (spreadingSeriesPeak_KPerW(tube) - spreadingSeriesMean_KPerW(tube)) * ratio;
-    const within = 0.001; // the tube's walls bend the difference by about ε³
-    expect(Math.abs(above - ((2 * Math.log(1 + Math.SQRT2)) / Math.PI - 0.4732))).toBeLessThan(within);
+    const onHalfSpace = (2 * Math.log(1 + Math.SQRT2)) / Math.PI - 0.4732;
+    carslaw.says('peak above mean, k·√A·R', above, onHalfSpace.toFixed(6), {
+      off: 0.001,
+      because: 'the tube’s walls bend the difference by about ε³',
+    });
   });
 });

@@ -3,10 +3,15 @@ import { prepareFanCurve } from '../../../src/core/fan/fanCurve.ts';
 import { type FanMember, prepareFanGroup } from '../../../src/core/fan/fanGroup.ts';
 import { fanPressure } from '../../../src/core/fan/fanPressure.ts';
 import { findOperatingPoints } from '../../../src/core/fan/findOperatingPoints.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 
-// Straight curves of invented fans on boxes that take a·Q² Pa (Q in m³/h): a quadratic each. Source of every number in this
-// file: worked by hand in closed form, as stated.
+// Straight curves of invented fans on boxes that take a·Q² Pa (Q in m³/h): a quadratic each.
+const hand = published({
+  source: 'ownComputation',
+  where: 'worked by hand in closed form, a quadratic',
+  kind: 'computed elsewhere',
+  methods: ['fanGroup', 'standingFan'],
+});
 
 /** Passes √p m³/h at p Pa and 1.2 kg/m³ while it stands still. */
 const standing = { loss: 8, area_m2: Math.sqrt((1.2 * 8) / 2) / 3600 };
@@ -48,11 +53,17 @@ function run(members: readonly FanMember[], a: number) {
   };
 }
 
-const expectAll = (numbers: readonly (number | undefined)[], printed: readonly string[]) => {
-  printed.forEach((text, i) => {
-    expectPublished(numbers[i] ?? Number.NaN, text);
+const expectAll = (
+  quantities: readonly string[],
+  numbers: readonly (number | undefined)[],
+  printed: readonly string[],
+) => {
+  quantities.forEach((quantity, i) => {
+    hand.says(quantity, numbers[i] ?? Number.NaN, printed[i] ?? '');
   });
 };
+const flow = 'flow [m³/h]';
+const pressure = 'pressure [Pa]';
 
 describe('40·(1 − Q/10) beside 30·(1 − Q/10) Pa: Q = 20 − 7p/12', () => {
   const fans = [straight(40, 10, 'first'), straight(30, 10, 'beside')];
@@ -63,15 +74,19 @@ describe('40·(1 − Q/10) beside 30·(1 − Q/10) Pa: Q = 20 − 7p/12', () => 
     [2, ['3.733944', '27.88467', '3.028833', '0.7051106']],
   ] as const)('on a box of %f Q²: flow, pressure, flow of each %j', (a, printed) => {
     const { flow_m3PerH, dp_Pa, own } = run(fans, a);
-    expectAll([flow_m3PerH, dp_Pa, own[0]?.flow_m3PerH, own[1]?.flow_m3PerH], printed);
+    expectAll(
+      [flow, pressure, 'flow of the first [m³/h]', 'flow of the other [m³/h]'],
+      [flow_m3PerH, dp_Pa, own[0]?.flow_m3PerH, own[1]?.flow_m3PerH],
+      printed,
+    );
   });
 
   test('against a closed box holds 240/7 Pa, 1.428571 m³/h running back through the weaker one', () => {
     const { curve, shares } = prepareFanGroup(fans);
     const [one, other] = shares(0, 1.2);
-    expectPublished(curve.shutOff_Pa, '34.28571');
-    expectPublished((one?.flow_m3PerS ?? Number.NaN) * 3600, '1.428571');
-    expectPublished((other?.flow_m3PerS ?? Number.NaN) * 3600, '-1.428571');
+    hand.says('pressure at no flow [Pa]', curve.shutOff_Pa, '34.28571');
+    hand.says('flow of the first [m³/h]', (one?.flow_m3PerS ?? Number.NaN) * 3600, '1.428571');
+    hand.says('flow of the other [m³/h]', (other?.flow_m3PerS ?? Number.NaN) * 3600, '-1.428571');
     expect(other?.backwards).toBe(true);
   });
 });
@@ -83,7 +98,11 @@ describe('40·(1 − Q/10) with 30·(1 − Q/6) Pa behind it: p = 70 − 9Q', ()
     [0.1, ['7.201533', '5.186207', '11.19387', '-6.007663']],
   ] as const)('on a box of %f Q²: flow, pressure, pressure of each %j', (a, printed) => {
     const { flow_m3PerH, dp_Pa, own } = run([straight(40, 10, 'first'), straight(30, 6, 'behind')], a);
-    expectAll([flow_m3PerH, dp_Pa, own[0]?.dp_Pa, own[1]?.dp_Pa], printed);
+    expectAll(
+      [flow, pressure, 'pressure of the first [Pa]', 'pressure of the second [Pa]'],
+      [flow_m3PerH, dp_Pa, own[0]?.dp_Pa, own[1]?.dp_Pa],
+      printed,
+    );
   });
 });
 
@@ -94,9 +113,9 @@ describe('40·(1 − Q/10) Pa beside one that stands still and lets √p m³/h b
   ] as const)('on a box of %f Q²: flow, pressure, flow through the hole %j', (a, printed) => {
     const { flow_m3PerH, dp_Pa, own } = run([straight(40, 10, 'first'), straight(30, 6, 'beside', 0)], a);
     const slack = { within: 3e-5, because: 'the joined curve aims at a hundred-thousandth of shut-off' };
-    [flow_m3PerH, dp_Pa, own[1]?.flow_m3PerH].forEach((value, i) => {
-      expectPublished(value ?? Number.NaN, printed[i] ?? '', slack);
-    });
+    hand.says(flow, flow_m3PerH, printed[0], slack);
+    hand.says(pressure, dp_Pa, printed[1], slack);
+    hand.says('flow through the hole [m³/h]', own[1]?.flow_m3PerH ?? Number.NaN, printed[2], slack);
   });
 });
 
@@ -110,6 +129,6 @@ describe('40·(1 − Q/10) Pa before one that stands still, there 0.3 Q²: p = 4
       standing: { loss: 0.3 * 8, area_m2: standing.area_m2 },
     };
     const { flow_m3PerH, dp_Pa } = run([straight(40, 10, 'first'), still], a);
-    expectAll([flow_m3PerH, dp_Pa], printed);
+    expectAll([flow, pressure], [flow_m3PerH, dp_Pa], printed);
   });
 });

@@ -5,10 +5,15 @@ import { fanPressure } from '../../../src/core/fan/fanPressure.ts';
 import { findOperatingPoints } from '../../../src/core/fan/findOperatingPoints.ts';
 import { hysteresis } from '../../../src/core/fan/hysteresis.ts';
 import { stallZones } from '../../../src/core/fan/stallZones.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 
-// Invented fans on boxes that take a·Q² Pa (Q in m³/h). Source of every number in this file: independent Python computation
-// (scipy 1.10.1, PchipInterpolator and Brent).
+// Invented fans on boxes that take a·Q² Pa (Q in m³/h).
+const scipy = published({
+  source: 'ownComputation',
+  where: 'Python library scipy 1.10.1, PchipInterpolator and Brent',
+  kind: 'computed elsewhere',
+  methods: ['fanGroup'],
+});
 
 const curveOf = (points: readonly (readonly [flow_m3PerH: number, dp_Pa: number])[]) =>
   prepareFanCurve(points.map(([q, dp_Pa]) => ({ flow_m3PerS: q / 3600, dp_Pa })));
@@ -51,8 +56,8 @@ describe('fan A: one, two side by side, two in a row', () => {
       const [point, ...rest] = meet(fanA, a, sideBySide, inARow);
       expect(rest).toEqual([]);
       expect(point?.stable).toBe(true);
-      expectPublished(point?.flow_m3PerH ?? Number.NaN, flow);
-      expectPublished(point?.dp_Pa ?? Number.NaN, dp);
+      scipy.says('flow [m³/h]', point?.flow_m3PerH ?? Number.NaN, flow);
+      scipy.says('pressure [Pa]', point?.dp_Pa ?? Number.NaN, dp);
     },
   );
 });
@@ -72,14 +77,18 @@ describe('a fan with a dip at 8 m³/h on a box of 0.35 Q²', () => {
     const found = meet(fan, 0.35);
     expect(found.map(({ stable }) => stable)).toEqual([true, false, true]);
     ['7.351946', '8.609836', '9.256795'].forEach((printed, i) => {
-      expectPublished(found[i]?.flow_m3PerH ?? Number.NaN, printed);
+      scipy.says(`flow of meeting ${i + 1} [m³/h]`, found[i]?.flow_m3PerH ?? Number.NaN, printed);
     });
   });
 
   test('is reached from rest at 7.351946 and kept from free delivery at 9.256795 m³/h', () => {
     const settled = hysteresis(meet(fan, 0.35));
-    expectPublished(settled?.fromRest.flow_m3PerH ?? Number.NaN, '7.351946');
-    expectPublished(settled?.fromFreeDelivery.flow_m3PerH ?? Number.NaN, '9.256795');
+    scipy.says('flow from rest [m³/h]', settled?.fromRest.flow_m3PerH ?? Number.NaN, '7.351946');
+    scipy.says(
+      'flow from free delivery [m³/h]',
+      settled?.fromFreeDelivery.flow_m3PerH ?? Number.NaN,
+      '9.256795',
+    );
   });
 
   test('rises from 8 to 9 m³/h', () => {

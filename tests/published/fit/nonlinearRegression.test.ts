@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { levenbergMarquardt } from '../../../src/core/solve/levenbergMarquardt.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 import { type Reference, references } from './nistData.ts';
 
 const sixDigits = { within: 1e-6, because: 'NIST asks for four digits at least; six are kept here' };
@@ -23,16 +23,22 @@ function fitted({ model, data }: Reference, start: readonly number[]) {
   });
 }
 
-// Source: NIST Statistical Reference Datasets, nonlinear regression; certified to eleven digits (see nistData.ts).
 describe.each(references)('$name, of $difficulty difficulty', (reference) => {
+  const nist = published({
+    source: 'NIST, Statistical Reference Datasets, nonlinear regression',
+    where: `${reference.name}, certified to eleven digits`,
+    kind: 'computed elsewhere',
+  });
+
   test.each([0, 1])('from start %i the certified values and their deviations', (which) => {
     const fit = fitted(reference, reference.starts[which] as readonly number[]);
     expect(fit.end).toBe('settled');
-    expectPublished(fit.chiSquare, reference.sumOfSquares, sixDigits);
+    nist.says('sum of squares', fit.chiSquare, reference.sumOfSquares, sixDigits);
     const scatter = Math.sqrt(fit.chiSquare / fit.degrees);
     reference.parameters.forEach((printed, i) => {
-      expectPublished(fit.parameters[i] as number, printed, sixDigits);
-      expectPublished(
+      nist.says(`b${i + 1}`, fit.parameters[i] as number, printed, sixDigits);
+      nist.says(
+        `standard deviation of b${i + 1}`,
         (fit.known.sigma[i] as number) * scatter,
         reference.deviations[i] as string,
         fourDigits,

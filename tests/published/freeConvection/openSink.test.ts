@@ -6,6 +6,7 @@ import { nusseltChannelElenbaas1942 } from '../../../src/core/freeConvection/nus
 import { buoyancy_PerM3K, rayleigh } from '../../../src/core/freeConvection/rayleigh.ts';
 import { fansStopped, type SystemInput } from '../../../src/core/system/input.ts';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
+import { published } from '../../helpers/published.ts';
 import { sampleInput } from '../../helpers/sampleInput.ts';
 
 // Two vertical sinks that stand open: nothing in the way of the air below or above, metal that hardly radiates, and walls that
@@ -76,7 +77,12 @@ function channel(gap_m: number, power_W: number) {
 }
 
 describe('an open vertical sink without a fan', () => {
-  // Published: Bar-Cohen & Rohsenow 1984 and Elenbaas 1942 (formulas as in Çengel & Ghajar §9-4; from memory for Elenbaas).
+  const where = 'the whole box, its draught and forced relations, beside the relation of a channel';
+  const methods = ['airNetwork', 'draught', 'nusseltDeveloping'];
+  const barCohen = published({ source: 'barCohenRohsenow1984', where, kind: 'handbook', methods });
+  const elenbaas1942 = published({ source: 'elenbaas1942', where, kind: 'from memory', methods });
+  const quantity = 'Nusselt number';
+
   test.each([
     [1.2e-3, 0.5],
     [2e-3, 2],
@@ -88,12 +94,11 @@ describe('an open vertical sink without a fan', () => {
     expect(dT_K).toBeGreaterThan(1);
     expect(el).toBeGreaterThan(0.05);
     expect(el).toBeLessThan(1500);
-    for (const published of [nusseltChannelBarCohenRohsenow1984(el), nusseltChannelElenbaas1942(el)]) {
-      // Twice the 12 % (1σ) of the relations. A separate chimney computation in Python with plates lies 13 % below to 4 % above
-      // them; end walls of the channels and air as hot as the wall, not as the mean, take the rest: all on the warm side.
-      expect(nusselt / published).toBeGreaterThan(0.78);
-      expect(nusselt / published).toBeLessThan(1.12);
-    }
+    // A separate chimney computation in Python with plates lies 13 % below to 4 % above them; end walls of the channels and air
+    // as hot as the wall, not as the mean, take the rest: all on the warm side.
+    const wide = { within: [-0.22, 0.12], because: 'twice the 12 % (1σ) of the relations' } as const;
+    barCohen.says(quantity, nusselt, nusseltChannelBarCohenRohsenow1984(el).toPrecision(6), wide);
+    elenbaas1942.says(quantity, nusselt, nusseltChannelElenbaas1942(el).toPrecision(6), wide);
   });
 
   // The same two sources, all the way. Hardly warm air is alike all over, so that no choice of its temperature blurs the picture.
@@ -110,19 +115,29 @@ describe('an open vertical sink without a fan', () => {
       const each_W = (area_m2 * rise_K * nusseltChannelBarCohenRohsenow1984(wanted) * air.k_WPerMK) / gap_m;
       const { nusselt, el } = channel(gap_m, 2 * each_W);
       expect(Math.abs(el / wanted - 1)).toBeLessThan(0.6); // walls take some of the watts, most of them from the narrowest
-      const published = [nusseltChannelBarCohenRohsenow1984(el), nusseltChannelElenbaas1942(el)];
-      for (const [i, value] of published.entries()) {
-        // A chimney with the friction and the heat of forced flow, in a separate Python program, lies up to 13 % below the composite,
-        // at El 20 to 50; Elenbaas' own curve stands 4 % above the composite there.
-        expect(nusselt / value).toBeGreaterThan(i === 0 ? 0.85 : 0.81);
-        expect(nusselt / value).toBeLessThan(1.05);
-      }
+      barCohen.says(quantity, nusselt, nusseltChannelBarCohenRohsenow1984(el).toPrecision(6), {
+        within: [-0.15, 0.05],
+        because: 'a chimney with the friction and heat of forced flow lies up to 13 % below, at El 20 to 50',
+      });
+      elenbaas1942.says(quantity, nusselt, nusseltChannelElenbaas1942(el).toPrecision(6), {
+        within: [-0.19, 0.05],
+        because: 'his own curve stands 4 % above the composite where the chimney lies 13 % below',
+      });
     },
   );
 
   test('a narrow channel is the exact one: El/24', () => {
     const { nusselt, el } = channel(0.8e-3, 0.008);
     expect(el).toBeLessThan(0.3);
-    expect(Math.abs(nusselt / (el / 24) - 1)).toBeLessThan(0.05); // end walls of channels 1 : 40, and moist air
+    const narrow = published({
+      source: 'elenbaas1942',
+      where: 'exact limit of a narrow channel, El/24',
+      kind: 'computed elsewhere',
+      methods,
+    });
+    narrow.says(quantity, nusselt, (el / 24).toPrecision(6), {
+      within: 0.05,
+      because: 'end walls of channels 1 : 40, and moist air',
+    });
   });
 });

@@ -1,12 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { fansStopped, type SystemInput } from '../../../src/core/system/input.ts';
 import type { SinkOutcome, Solved } from '../../../src/core/system/outcome.ts';
+import { published } from '../../helpers/published.ts';
 import { sampleInput } from '../../helpers/sampleInput.ts';
 import { solved } from '../../helpers/solved.ts';
 
 // A box that lies flat, its fans stopped: no draught, so that heat leaves by conduction through still air, by radiation and,
-// outside, by free convection alone. Source of every expected number: the plain laws below, written out in this file and solved
-// by halving: Stefan–Boltzmann with the CODATA constant, conduction k/b, Churchill & Chu (1975) as in Incropera, eq. 9.26.
+// outside, by free convection alone.
+const laws = published({
+  source: 'ownComputation',
+  where:
+    'the plain laws written out beside the check and solved by halving: Stefan–Boltzmann with the CODATA constant, conduction k/b, Churchill & Chu (1975) as in Incropera, eq. 9.26',
+  kind: 'computed elsewhere',
+  methods: ['radiationFlux', 'facingEmissivity', 'narrowGap', 'nusseltVerticalPlateChurchillChu1975'],
+});
+const properties = 'air properties as printed, to five digits';
 
 const sigma = 5.670374419e-8;
 const room_K = 298.15;
@@ -107,13 +115,15 @@ describe('a box that lies flat without fans', () => {
       expect(outcome.air.massFlow_kgPerS).toBe(0);
       expect(outcome.heat.carried_W).toBeLessThan(1e-9);
       let sum_W = 0;
-      for (const { each, plate_K } of sinksOf(outcome)) {
+      for (const [i, { each, plate_K }] of sinksOf(outcome).entries()) {
         const { wall_K, outer_K, out_W } = walls(plate_K, emissivity, outsideHeat);
-        expect(Math.abs((each?.facing_K ?? 0) - wall_K)).toBeLessThan(0.02); // air properties as printed, to five digits
-        expect(Math.abs((each?.outside_K ?? 0) - outer_K)).toBeLessThan(0.02);
+        const near = { off: 0.02, because: properties };
+        const beside = `beside sink ${i + 1}`;
+        laws.says(`wall ${beside}, inside [K]`, each?.facing_K ?? 0, wall_K.toFixed(3), near);
+        laws.says(`wall ${beside}, outside [K]`, each?.outside_K ?? 0, outer_K.toFixed(3), near);
         sum_W += out_W;
       }
-      expect(Math.abs(sum_W / 2 - 1)).toBeLessThan(5e-4); // the same
+      laws.says('heat of both walls [W]', sum_W, '2', { within: 5e-4, because: properties });
     },
   );
 
@@ -124,7 +134,7 @@ describe('a box that lies flat without fans', () => {
       const opening_m2 = sink.width_m * sink.finHeight_m;
       sum_W += walls(plate_K, 1, 0).out_W + opening_m2 * sigma * (plate_K ** 4 - room_K ** 4);
     }
-    expect(Math.abs(sum_W / 2 - 1)).toBeLessThan(5e-4); // air properties as printed
+    laws.says('heat of walls and openings [W]', sum_W, '2', { within: 5e-4, because: properties });
     expect(outcome.heat.shell_W).toBeCloseTo(2, 6);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, test } from 'vitest';
 import { kneeOf } from '../../../src/studies/gaps/knee.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 
 /**
  * Satopää, Albrecht, Irwin & Raghavan 2011, "Finding a «Kneedle» in a Haystack: Detecting Knee Points in System
@@ -18,7 +18,13 @@ describe('Satopää et al. 2011, figure 2 – ten points of a concave rising cur
 
   test('knee at 0.222', () => {
     const knee = kneeOf(xs.map((x, i) => ({ x, y: ys[i] as number })));
-    expectPublished(knee?.x ?? Number.NaN, '0.222');
-    expectPublished(knee?.y ?? Number.NaN, '1.897');
+    const satopaa = published({
+      source:
+        'Satopää, Albrecht, Irwin & Raghavan 2011, 31st Int. Conf. Distributed Computing Systems Workshops, 166–171',
+      where: 'figure 2, through a public re-computation',
+      kind: 'worked example',
+    });
+    satopaa.says('knee, along', knee?.x ?? Number.NaN, '0.222');
+    satopaa.says('knee, up', knee?.y ?? Number.NaN, '1.897');
   });
 });

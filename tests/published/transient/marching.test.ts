@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createMarch, marchStep, stored_J } from '../../../src/core/heat/march.ts';
 import { createHeatNetwork } from '../../../src/core/heat/network.ts';
+import { published } from '../../helpers/published.ts';
 
 /** Source → R₁ → R₂ → fixed temperature, with a capacity behind each resistance. */
 function chain(power_W: number, R1: number, C1: number, R2: number, C2: number) {
@@ -11,7 +12,12 @@ function chain(power_W: number, R1: number, C1: number, R2: number, C2: number) 
 }
 
 describe('two bodies in a row, 5 W', () => {
-  // Source: exact solution by eigenvalues in a separate Python program (scipy 1.10.1).
+  const exact = published({
+    source: 'ownComputation',
+    where: 'exact solution by eigenvalues, Python library scipy 1.10.1',
+    kind: 'computed elsewhere',
+    methods: ['heatMarch'],
+  });
   test.each([
     [2.5, 15.8351, 0.11371],
     [10, 25.1781, 0.90382],
@@ -21,15 +27,26 @@ describe('two bodies in a row, 5 W', () => {
   ])('after %f s stand at %f and %f K', (time_s, first, second) => {
     const march = chain(5, 5, 0.5, 3, 40);
     while (march.time_s < time_s) marchStep(march, time_s, 0.01);
-    expect(Math.abs((march.rise_K[0] as number) / first - 1)).toBeLessThan(2e-4); // steps held to 10 mK
-    expect(Math.abs((march.rise_K[1] as number) / second - 1)).toBeLessThan(3e-3); // the second body has hardly moved at first
+    exact.says('temperature rise of the first [K]', march.rise_K[0] as number, String(first), {
+      within: 2e-4,
+      because: 'steps held to 10 mK',
+    });
+    exact.says('temperature rise of the second [K]', march.rise_K[1] as number, String(second), {
+      within: 3e-3,
+      because: 'the second body has hardly moved at first',
+    });
     expect(march.put_J).toBeCloseTo(5 * time_s, 9);
     expect(Math.abs(march.put_J - march.left_J - stored_J(march))).toBeLessThan(1e-10 * march.put_J);
   });
 });
 
 describe('one body under pulses, 10 W at 8 K/W, time constant 25 s, on 10 of 40 s', () => {
-  // Source: two exponential pieces that join, worked by hand: peak 33.0463 K, valley 9.9534 K.
+  const pieces = published({
+    source: 'ownComputation',
+    where: 'two exponential pieces that join, worked by hand',
+    kind: 'computed elsewhere',
+    methods: ['heatMarch'],
+  });
   test('settles between the published peak and valley', () => {
     const network = createHeatNetwork(1, [0], [-1]);
     network.G_WPerK[0] = 1 / 8;
@@ -49,13 +66,19 @@ describe('one body under pulses, 10 W at 8 K/W, time constant 25 s, on 10 of 40 
         else valley = march.rise_K[0] as number;
       }
     }
-    expect(peak).toBeCloseTo(33.0463, 2);
-    expect(valley).toBeCloseTo(9.9534, 2);
+    const steps = { off: 0.005, because: 'steps held to 10 mK' };
+    pieces.says('peak [K]', peak, '33.0463', steps);
+    pieces.says('valley [K]', valley, '9.9534', steps);
   });
 });
 
 describe('a layer of alumina under 1 W/mm²', () => {
-  // Source: semi-infinite solid under constant flux, Carslaw & Jaeger 1959: 3.7068 K after 1 ms.
+  const carslaw = published({
+    source: 'carslawJaeger1959',
+    where: 'semi-infinite solid under constant flux, worked by hand',
+    kind: 'from memory',
+    methods: ['heatMarch'],
+  });
   test('cut into layers that thicken by 1.6 warms by the published 3.7068 K in a millisecond', () => {
     const layers = 12;
     const thick_m = 2e-3;
@@ -72,6 +95,9 @@ describe('a layer of alumina under 1 W/mm²', () => {
     network.power_W[0] = 1e6;
     const march = createMarch(network, capacity, 1e-7);
     while (march.time_s < 1e-3) marchStep(march, 1e-3, 0.005);
-    expect(Math.abs((march.rise_K[0] as number) / 3.7068 - 1)).toBeLessThan(0.02); // layers grow coarse deep down
+    carslaw.says('temperature rise [K]', march.rise_K[0] as number, '3.7068', {
+      within: 0.02,
+      because: 'layers grow coarse deep down',
+    });
   });
 });

@@ -5,7 +5,7 @@ import { sampleSummary } from '../../../src/core/solve/sampleSummary.ts';
 import { togetherOf } from '../../../src/studies/tolerance/estimate.ts';
 import { boxSequence } from '../../../src/studies/tolerance/sequence.ts';
 import { type Deviation, deviated, variate } from '../../../src/studies/tolerance/variate.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 
 /** A skewed spread by arithmetic mean and coefficient of variation, as the study draws it: about its middle value. */
 function skewed(mean: number, variation: number) {
@@ -15,8 +15,12 @@ function skewed(mean: number, variation: number) {
 }
 
 // 5 W through a bond line (0.15 mm ± 10 %, 1 W/(m·K) ± 15 %, 20 mm²) and 3 K/W ± 12 %, all lognormal; method of JCGM 101.
-// Source of the numbers: closed form, and 2·10⁶ draws of an independent Python program (numpy).
 describe('a bond line with spreads, drawn as the study of parts that vary draws', () => {
+  const program = published({
+    source: 'ownComputation',
+    where: 'closed form, and 2,000,000 draws of an independent Python program, numpy',
+    kind: 'computed elsewhere',
+  });
   const draws = 65_532;
   const [thickness_m, k_WPerMK, rest_KPerW] = [skewed(0.15e-3, 0.1), skewed(1, 0.15), skewed(3, 0.12)];
   const riseOf = (boxes: number) => {
@@ -33,15 +37,19 @@ describe('a bond line with spreads, drawn as the study of parts that vary draws'
   test.each([1, 12])('in batches of %i has the mean, deviation and quantiles', (boxes) => {
     const summary = sampleSummary(riseOf(boxes));
     if (!summary) throw new Error('there are draws');
-    expectPublished(summary.mean, '53.34375', { within: 0.001, because: '65,532 draws' });
-    expectPublished(summary.deviation, '7.1662', { within: 0.01, because: '65,532 draws, the tail is long' });
+    program.says('mean rise [K]', summary.mean, '53.34375', { within: 0.001, because: '65,532 draws' });
+    program.says('standard deviation of the rise [K]', summary.deviation, '7.1662', {
+      within: 0.01,
+      because: '65,532 draws, the tail is long',
+    });
     for (const [share, printed] of [
       [0.05, '42.65'],
       [0.5, '52.78'],
       [0.95, '66.03'],
       [0.975, '69.06'],
     ] as const)
-      expectPublished(
+      program.says(
+        `rise that a share of ${share} stays below [K]`,
         quantile(summary.sorted, share),
         printed,
         boxes === 1 ? drawn : { within: 0.005, because: 'twelve share a conductivity: 5461 draws of it' },
@@ -55,7 +63,12 @@ describe('a bond line with spreads, drawn as the study of parts that vary draws'
     const holds = Uint8Array.from(riseOf(12), (rise_K) => Number(rise_K <= 66.03));
     const together = togetherOf(holds, 12);
     const deviation = Math.sqrt((0.787 * 0.213) / batches);
-    expectPublished(together?.share ?? 0, '0.787', {
+    const integrated = published({
+      source: 'ownComputation',
+      where: 'integrated over the conductivity in a separate Python program',
+      kind: 'computed elsewhere',
+    });
+    integrated.says('chance that all twelve stay below', together?.share ?? 0, '0.787', {
       within: (2.5 * deviation) / 0.787,
       because: '5461 batches: a standard error of 0.006',
     });

@@ -4,7 +4,7 @@ import { uniformQuantile } from '../../../src/core/solve/distributions.ts';
 import { quasiRandom } from '../../../src/core/solve/quasiRandom.ts';
 import { rankCorrelation } from '../../../src/core/solve/rankCorrelation.ts';
 import { classIndices } from '../../helpers/classIndices.ts';
-import { expectPublished } from '../../helpers/published.ts';
+import { published } from '../../helpers/published.ts';
 
 const [a, b] = [7, 0.1];
 
@@ -27,14 +27,24 @@ function ishigami(count: number, seed: number) {
   return { columns, shares, result };
 }
 
-// Ishigami & Homma 1990; closed form in Saltelli et al. 2008, Global Sensitivity Analysis: The Primer (from memory,
-// worked again here).
+// The closed form is worked again here.
 describe('Ishigami’s function, a = 7, b = 0.1', () => {
+  const saltelli = published({
+    source: 'Ishigami & Homma 1990; Saltelli et al. 2008, Global Sensitivity Analysis: The Primer',
+    where: 'closed form',
+    kind: 'from memory',
+  });
+  const printed = ['0.3139', '0.4424', '0', '0'];
+  const expectShares = (found: readonly (number | undefined)[], off: number, because: string) =>
+    printed.forEach((share, d) => {
+      saltelli.says(`share of variance of x${d + 1}`, found[d] ?? Number.NaN, share, { off, because });
+    });
   const variance = a ** 2 / 8 + (b * Math.PI ** 4) / 5 + (b ** 2 * Math.PI ** 8) / 18 + 1 / 2;
 
   test('has these shares in closed form', () => {
-    expectPublished((0.5 * (1 + (b * Math.PI ** 4) / 5) ** 2) / variance, '0.3139');
-    expectPublished(a ** 2 / 8 / variance, '0.4424');
+    const first = (0.5 * (1 + (b * Math.PI ** 4) / 5) ** 2) / variance;
+    saltelli.says('share of variance of x1', first, '0.3139');
+    saltelli.says('share of variance of x2', a ** 2 / 8 / variance, '0.4424');
   });
 
   // Powers up to the tenth follow a sine and its square to a thousandth.
@@ -46,17 +56,13 @@ describe('Ishigami’s function, a = 7, b = 0.1', () => {
     const { shares, result } = ishigami(count, 11);
     const inputs = shares.map((each) => ({ shares: each, basis: 'legendre', degree: 10, alike: 1 }) as const);
     const found = additiveIndices(inputs, [result])?.[0] ?? [];
-    [0.3139, 0.4424, 0, 0].forEach((share, d) => {
-      expect(Math.abs((found[d] as number) - share), `x${d + 1}`).toBeLessThan(within);
-    });
+    expectShares(found, within, `${count} draws`);
   });
 
   test('and by classes of one input after the other, with which other checks compare', () => {
     const { columns, result } = ishigami(4096, 11);
     const found = classIndices(columns, result);
-    [0.3139, 0.4424, 0, 0].forEach((share, d) => {
-      expect(Math.abs((found[d] as number) - share), `x${d + 1}`).toBeLessThan(0.006);
-    });
+    expectShares(Array.from(found), 0.006, '4096 draws in classes');
   });
 
   test('its third input, which acts through the first alone, is not told by ranks either', () => {
@@ -66,11 +72,15 @@ describe('Ishigami’s function, a = 7, b = 0.1', () => {
   });
 });
 
-// The example of many introductions: hours before a screen against a test of ten persons; 1 − 6 · 194/990.
 describe('Spearman’s rank correlation', () => {
   test('of ten persons is −0.1758', () => {
     const score = [106, 86, 100, 101, 99, 103, 97, 113, 112, 110];
     const hours = [7, 0, 27, 50, 28, 29, 20, 12, 6, 17];
-    expectPublished(rankCorrelation(score, hours), '-0.1758');
+    const example = published({
+      source: 'Example of many introductions: hours before a screen against a test of ten persons',
+      where: '1 − 6 · 194/990',
+      kind: 'worked example',
+    });
+    example.says('rank correlation', rankCorrelation(score, hours), '-0.1758');
   });
 });

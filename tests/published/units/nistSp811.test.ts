@@ -1,7 +1,8 @@
-import { describe, expect, test } from 'vitest';
+import { describe, test } from 'vitest';
 import { type Dimension, unitOf } from '../../../src/units/dimensions.ts';
 import { parseQuantity } from '../../../src/units/parseQuantity.ts';
 import { toSI } from '../../../src/units/unit.ts';
+import { published } from '../../helpers/published.ts';
 
 /*
  * NIST Special Publication 811 (2008 edition), Guide for the Use of the International System of Units,
@@ -56,18 +57,18 @@ const factors: [dimension: Dimension, unit: string, printed: string, isExact?: '
 ];
 
 describe('NIST SP 811, Appendix B.8 (from memory)', () => {
+  const memory = (source: string, where?: string) =>
+    published({ source, ...(where === undefined ? {} : { where }), kind: 'from memory' });
+  const nist = memory('NIST Special Publication 811 (2008)', 'appendix B.8');
+
   test.each(factors)('%s in %s is %s SI units', (dimension, unit, printed, isExact) => {
     const step = toSI(1, unitOf(dimension, unit)) - toSI(0, unitOf(dimension, unit));
-    const [mantissa = '', power = '0'] = printed.split('E');
-    const halfDigit = 0.5 * 10 ** (Number(power) - (mantissa.split('.')[1]?.length ?? 0));
-    const allowed = isExact ? 1e-15 * Number(printed) : halfDigit;
-    expect(Math.abs(step - Number(printed))).toBeLessThanOrEqual(allowed);
+    const exactly = { within: 1e-15, because: 'printed as exact' };
+    nist.says('factor to SI', step, printed, isExact ? exactly : undefined);
   });
 
   test('a revolution per minute is 1.047198E-01 rad/s', () => {
-    expect(Math.abs(2 * Math.PI * toSI(1, unitOf('rotation', 'rpm')) - 0.1047198)).toBeLessThanOrEqual(
-      0.5e-7,
-    );
+    nist.says('factor to SI', 2 * Math.PI * toSI(1, unitOf('rotation', 'rpm')), '1.047198E-01');
   });
 
   // T/K = t/°C + 273.15 and T/K = (t/°F + 459.67)/1.8, both exact by definition.
@@ -83,11 +84,14 @@ describe('NIST SP 811, Appendix B.8 (from memory)', () => {
     ['293.15 K', 293.15],
   ])('%s is %d K', (text, kelvins) => {
     const read = parseQuantity(text, 'temperature', 'K');
-    // Half a unit in the last place of a double near 300.
-    expect(read.ok && Math.abs(read.value - kelvins)).toBeLessThanOrEqual(6e-14);
+    const definition = memory('International System of Units', 'definition of the degree Celsius');
+    definition.says('temperature [K]', read.ok ? read.value : Number.NaN, String(kelvins), {
+      off: 6e-14,
+      because: 'half a unit in the last place of a double near 300',
+    });
   });
 
-  // IEC 60062, the letter in place of the decimal mark; from memory.
+  // The letter in place of the decimal mark.
   test.each([
     ['R47', 0.47],
     ['4R7', 4.7],
@@ -98,6 +102,7 @@ describe('NIST SP 811, Appendix B.8 (from memory)', () => {
     ['1G5', 1.5e9],
   ])('IEC 60062 (from memory): %s is %d Ω', (text, ohms) => {
     const read = parseQuantity(text, 'resistance', 'ohm');
-    expect(read.ok && Math.abs(read.value / ohms - 1)).toBeLessThanOrEqual(2e-16);
+    const value = read.ok ? read.value : Number.NaN;
+    memory('IEC 60062').says('resistance [Ω]', value, String(ohms), { within: 2e-16, because: 'exact' });
   });
 });

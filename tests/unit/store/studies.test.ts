@@ -3,6 +3,7 @@ import { defaultDesign } from '../../../src/model/defaults.ts';
 import { createStudies, isSameQuestion, studyAt } from '../../../src/store/studies.ts';
 import type { QuestionOf, ResultOf } from '../../../src/workers/studies/jobs.ts';
 import type { Pool, RunOptions } from '../../../src/workers/studies/pool.ts';
+import { oneReadingEach } from '../../helpers/readings.ts';
 
 type Result = ResultOf<'report'>;
 
@@ -98,10 +99,21 @@ describe('two questions are the same', () => {
   test.each([
     ['where all is the same', question, { ...question, prefs: { system: 'metric' } }, true],
     ['not with other wishes', question, inches, false],
-    ['not with another copy of the design', question, { ...question, design: { ...defaultDesign } }, false],
+    ['not with another copy of the design', question, structuredClone(question), false],
     ['not where one has more', question, { ...question, more: 1 }, false],
     ['not where one is missing', question, null, false],
   ])('%s', (_, one, other, same) => {
-    expect(isSameQuestion(one, other)).toBe(same);
+    expect(isSameQuestion('sizing', one, other)).toBe(same);
+  });
+
+  test('where only readings differ, the box is the same: only what reads readings asks anew', () => {
+    const read = { design: { ...defaultDesign, readings: oneReadingEach } };
+    const unread = { design: defaultDesign };
+    for (const name of ['gaps', 'changes', 'tolerance', 'working'] as const)
+      expect(isSameQuestion(name, read, unread), name).toBe(true);
+    for (const name of ['report', 'benchCheck', 'benchFit'] as const)
+      expect(isSameQuestion(name, read, unread), name).toBe(false);
+    const hotter = { ...read.design, room: { ...defaultDesign.room, T_K: 300 } };
+    expect(isSameQuestion('gaps', { design: hotter }, unread)).toBe(false);
   });
 });

@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useDeferredValue, useMemo } from 'react';
 import { type ChangesReport, changesReport } from '../../../report/changes/changesReport.ts';
+import { isSameBox } from '../../../store/isOfThisBox.ts';
 import { useDesign } from '../../bench/DesignContext.ts';
 import { useComplete } from '../../studies/useComplete.ts';
 import { useStudy } from '../../studies/useStudy.ts';
@@ -29,7 +30,7 @@ export function ChangesProvider({ children }: { readonly children: ReactNode }) 
     [shown, system],
   );
   const { fresh, fault } = study;
-  const isFresh = fresh && shown?.question.design === design && !isWrong;
+  const isFresh = fresh && shown !== null && isSameBox(shown.question.design, design) && !isWrong;
   const value = useMemo(() => ({ report, fresh: isFresh, fault }), [report, isFresh, fault]);
   return <ChangesContext value={value}>{children}</ChangesContext>;
 }

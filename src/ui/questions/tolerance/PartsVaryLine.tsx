@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { toleranceLine } from '../../../report/tolerance/toleranceSentence.ts';
+import { isSameBox } from '../../../store/isOfThisBox.ts';
 import { studyAt } from '../../../store/studies.ts';
 import { useDesign } from '../../bench/DesignContext.ts';
 import { useStudies } from '../../studies/StudiesContext.ts';
@@ -11,5 +12,6 @@ export function PartsVaryLine() {
   const { result, answers, asked } = useStore(store, (states) => studyAt(states, 'tolerance'));
   const design = useDesign((state) => state.solvedDesign);
   const isOfThisBox = useOfThisBox(answers);
-  return result && asked === null && isOfThisBox ? toleranceLine(result, answers?.design === design) : null;
+  if (result === null || answers === null || asked !== null || !isOfThisBox) return null;
+  return toleranceLine(result, isSameBox(answers.design, design));
 }

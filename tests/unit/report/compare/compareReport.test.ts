@@ -31,6 +31,16 @@ describe('designs side by side', () => {
     expect(made.sentence).toMatch(/^No input differs/);
   });
 
+  test('a design fitted to readings says to how many, and what differs for it', () => {
+    const fitted = { ...eight.fitted, readings: 12, bondFactor: 0.83, bondWithin: 0.06 };
+    const { inputs } = compare(eight, { ...eight, fitted, variant: 'fitted to 12 readings' });
+    expect(inputs.map(({ label, cells }) => [label, ...cells.map(plain)])).toEqual([
+      ['Fitted to readings', '0', '12'],
+      ['Fit to readings: bond factor', '1', '0.83'],
+      ['Fit to readings: bond factor, within', '0 %', '6 %'],
+    ]);
+  });
+
   test('say first which is coolest, which quietest, and which hold', () => {
     const { sentence } = compare(eight, quiet, thin);
     expect(plain(sentence)).toMatch(

@@ -2,13 +2,27 @@ import { describe, expect, test } from 'vitest';
 import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { buildReport } from '../../../../src/report/buildReport.ts';
 import {
+  bladePassFigure,
+  bodyFigure,
+  bondFigure,
   boxFigures,
+  fanFlowFigure,
+  fanPressureOfFigure,
+  filmSideFigure,
+  jointFigure,
+  nominalFigure,
   passageFigure,
+  powerFigure,
   ratedFigure,
+  reachedFigure,
   rungFigure,
+  secondSideFigure,
   sinkFigure,
+  speedFigure,
   stageFigure,
   stoppedFigure,
+  voltageFigure,
+  worstFigure,
 } from '../../../../src/report/working/figureIds.ts';
 import {
   filmFigure,
@@ -153,6 +167,13 @@ describe('the working of a design', () => {
         .filter(({ amounts }) => amounts.loadFactor.value !== null)
         .map(({ key }) => loadFactorFigure(key)),
       ...Object.keys(outcome.ok ? outcome.air.share : {}).map((kind) => shareFigure(kind as 'fins')),
+      ...[nominalFigure, worstFigure, powerFigure, voltageFigure, bondFigure, jointFigure, bodyFigure].map(
+        (of) => of(7),
+      ),
+      filmSideFigure(0),
+      secondSideFigure(0),
+      ...[fanFlowFigure, fanPressureOfFigure, speedFigure, bladePassFigure].map((of) => of(0)),
+      reachedFigure('joint'),
       passageFigure(0),
       rungFigure('bond'),
       sinkFigure('plate', 8),
