@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { defaultDesign } from '../model/defaults.ts';
+import type { Design } from '../model/design.ts';
 import { parseDesignText } from '../model/designText.ts';
-import { type ExampleId, exampleById, examples } from '../model/examples/examples.ts';
+import { eightResistors } from '../model/examples/eightResistors.ts';
 import type { ReadProblem } from '../model/readDesign.ts';
 import { serialiseDesign } from '../model/serialiseDesign.ts';
 import type { Keeper } from '../store/keeping/keeper.ts';
@@ -22,13 +23,13 @@ export interface Refused {
   readonly problems: readonly ReadProblem[];
 }
 
-/** Texts of the designs that can be had again at any time. */
-const untouched = new Set([defaultDesign, ...examples.map(({ design }) => design)].map(serialiseDesign));
+/** Texts of the designs that a first visit begins with: these can be had again at any time, as any example just opened. */
+const untouched = new Set([defaultDesign, eightResistors].map(serialiseDesign));
 
 /** Designs come and go: nothing that is kept nowhere goes without a question, nothing half-read is taken. */
 export function useDesigns(coming: Promise<Keeper>) {
   const store = useDesignStore();
-  const { loadExample, newDesign, openText } = useActions();
+  const { openExample, newDesign, openText } = useActions();
   const saved = useRef('');
   const [pending, setPending] = useState<Pending | null>(null);
   const [refused, setRefused] = useState<Refused | null>(null);
@@ -104,7 +105,11 @@ export function useDesigns(coming: Promise<Keeper>) {
       saveDesign(solvedDesign);
       if (design === solvedDesign) saved.current = serialiseDesign(design);
     },
-    example: (id: ExampleId) => void offer(exampleById(id).title, () => loadExample(id)),
+    example: (example: Design) =>
+      void offer(example.title, () => {
+        openExample(example);
+        saved.current = serialiseDesign(example);
+      }),
     fresh: () => void offer('A new design', newDesign),
     /** One of those the browser keeps. */
     kept: (id: string, name: string) => void offer(name, () => void keeper?.open(id)),

@@ -13,7 +13,7 @@ import {
 } from '../model/defaults.ts';
 import type { Design } from '../model/design.ts';
 import { parseDesignText } from '../model/designText.ts';
-import { exampleById } from '../model/examples/examples.ts';
+import { eightResistors } from '../model/examples/eightResistors.ts';
 import { placeName } from '../model/placeName.ts';
 import { toCore } from '../model/toCore.ts';
 import { wordProblem } from '../model/wordProblem.ts';
@@ -39,7 +39,7 @@ export type DesignStore = StoreApi<DesignState & DesignActions>;
  * once; while anything is wrong the last answer stays and is marked stale.
  */
 export function createDesignStore(
-  first: Design = exampleById('eightResistors'),
+  first: Design = eightResistors,
   solve: (input: SystemInput) => Outcome = solveSystem,
 ): DesignStore {
   return createStore<DesignState & DesignActions>()((set, get) => {
@@ -160,7 +160,7 @@ export function createDesignStore(
       removeExtra: (index) => {
         attempt(removeRow(get(), 'extras', index), `Extra loss ${index + 1} removed`);
       },
-      loadExample: (id) => replace(exampleById(id)),
+      openExample: (example) => replace(example),
       newDesign: () => replace(defaultDesign),
       openText: (text) => {
         const read = parseDesignText(text);

@@ -1,6 +1,5 @@
 import type { Outcome } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import type { ExampleId } from '../model/examples/examples.ts';
 import type { Path } from '../model/path.ts';
 import type { ReadProblem, ReadResult } from '../model/readDesign.ts';
 import type { UnitSystem } from '../model/say.ts';
@@ -87,7 +86,7 @@ export interface DesignActions {
   readonly removeFan: (index: number) => void;
   readonly addExtra: () => Refusal;
   readonly removeExtra: (index: number) => void;
-  readonly loadExample: (id: ExampleId) => void;
+  readonly openExample: (example: Design) => void;
   readonly newDesign: () => void;
   /** Replaces the design by that of a file, or leaves everything as it is and says why. */
   readonly openText: (text: string) => ReadResult;

@@ -90,7 +90,7 @@ describe('What if parts vary?', () => {
   test('drops the answer once another design is opened', async () => {
     const { store, verdict, sentence, draw } = open();
     await draw();
-    act(() => store.getState().loadExample('onePair'));
+    act(() => store.getState().openExample(exampleById('onePair')));
     expect(verdict()).toBe('');
     expect(sentence()).toMatch(/^No two boxes come out alike\./);
     expect(screen.getByRole('button', { name: 'Draw boxes' })).toBeEnabled();

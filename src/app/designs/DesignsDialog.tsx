@@ -54,7 +54,7 @@ export function DesignsDialog({ designs, keeper }: { readonly designs: Designs; 
             </li>
             {examples.map(({ id, design }) => (
               <li key={id}>
-                <Button className={styles.wide ?? ''} onClick={() => designs.example(id)}>
+                <Button className={styles.wide ?? ''} onClick={() => designs.example(design)}>
                   Example: {design.title}
                 </Button>
               </li>

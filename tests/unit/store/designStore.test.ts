@@ -343,7 +343,7 @@ describe('other designs', () => {
   test('come from examples, from nothing and from files', () => {
     const s = store();
     type(s, 'sink.plate_m', 'bad');
-    s.getState().loadExample('twoDozen');
+    s.getState().openExample(exampleById('twoDozen'));
     expect(s.getState()).toMatchObject({ stale: false, drafts: {}, design: exampleById('twoDozen') });
     s.getState().newDesign();
     expect(s.getState().design).toEqual(defaultDesign);

@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { solveSystem } from '../../../src/core/system/solveSystem.ts';
 import { defaultDesign } from '../../../src/model/defaults.ts';
+import { exampleById } from '../../../src/model/examples/examples.ts';
 import { createDesignStore } from '../../../src/store/designStore.ts';
 import { fieldView } from '../../../src/store/fieldView.ts';
 import { lastMove } from '../../../src/store/history.ts';
@@ -132,7 +133,7 @@ describe('undo and redo', () => {
   test('end where another design takes the bench', () => {
     const { act, now } = bench();
     act.setText('sink.plate_m', '3');
-    act.loadExample('onePair');
+    act.openExample(exampleById('onePair'));
     expect(now().history).toMatchObject({ past: [], future: [] });
   });
 

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { defaultDesign } from '../../../../src/model/defaults.ts';
+import { exampleById } from '../../../../src/model/examples/examples.ts';
 import { fieldView } from '../../../../src/store/fieldView.ts';
 import { fakeBrowser } from '../../../helpers/fakeBrowser.ts';
 
@@ -35,7 +36,7 @@ describe('a design on the bench', () => {
   test('is not kept while it is an example or a new design that nobody has touched', async () => {
     const { kept, openTab } = fakeBrowser();
     const { act } = openTab();
-    act.loadExample('onePair');
+    act.openExample(exampleById('onePair'));
     await rest();
     act.newDesign();
     await rest();
@@ -47,7 +48,7 @@ describe('a design on the bench', () => {
     const { keeper, act, store } = openTab();
     act.setText('title', 'Mine');
     await keeper.flush();
-    act.loadExample('onePair');
+    act.openExample(exampleById('onePair'));
     act.setText('title', 'Second');
     await rest();
     expect([...kept.values()].map(({ content }) => content.design.title)).toEqual(['Mine', 'Second']);
@@ -341,7 +342,7 @@ describe('two tabs on one design', () => {
     a.act.setText('title', 'A');
     b.act.setText('title', 'B');
     await rest();
-    b.act.loadExample('onePair');
+    b.act.openExample(exampleById('onePair'));
     expect(b.store.getState().keeping).toBe('unknown');
   });
 });
