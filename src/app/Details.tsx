@@ -13,6 +13,7 @@ import { Sheet } from '../ui/sheet/Sheet.tsx';
 import { StudiesContext } from '../ui/studies/StudiesContext.ts';
 import { SaveRow } from '../ui/takeOut/SaveRow.tsx';
 import { TakeOutContext } from '../ui/takeOut/TakeOutContext.ts';
+import { WorkingHost } from '../ui/working/WorkingHost.tsx';
 import { browserPool } from '../workers/studies/browserPool.ts';
 import type { Answer } from './useAnswer.ts';
 import { useReport } from './useReport.ts';
@@ -76,6 +77,7 @@ function Shown({ report, outcome, aboveLimits, underLimits, underDrawing }: Repo
       <Questions report={report} />
       <Sheet report={report} />
       <PrintDialog />
+      <WorkingHost />
     </TakeOutContext>
   );
 }

@@ -37,7 +37,7 @@ export function Header({ designs }: { readonly designs: Designs }) {
           }}
         />
         <Units />
-        <Button onClick={askWhatToPrint}>Print…</Button>
+        <Button onClick={() => askWhatToPrint()}>Print…</Button>
       </div>
     </header>
   );

@@ -2,11 +2,20 @@ import { hysteresis } from '../core/fan/hysteresis.ts';
 import type { AirOutcome, FanOutcome, PassageKind, Solved } from '../core/system/outcome.ts';
 import type { Curves } from '../core/system/solveSystem.ts';
 import { amount, plain, quantity, unitOf } from './format.ts';
-import { saidAs, saidPercent, saidQuantity, withAmounts } from './said.ts';
+import { saidAs, saidPercent, saidQuantity, withAmounts, worked } from './said.ts';
 import { passageKinds, shareRows } from './shareRows.ts';
 import type { AirReport, FanChart, FanRow, PassageRow, StageRow, UnitSystem } from './types.ts';
 import { passageLabels, stageLabels, stageParts, verdictWords } from './wording.ts';
 import { capital, listed, percent, resistorName, roundTicks, sinkName, temperature } from './words.ts';
+import {
+  bladePassFigure,
+  boxFigures,
+  fanFlowFigure,
+  fanPressureOfFigure,
+  passageFigure,
+  speedFigure,
+  stageFigure,
+} from './working/figureIds.ts';
 
 export interface AirFacts {
   readonly air: AirOutcome;
@@ -21,20 +30,31 @@ export function airReport({ air, listening_m, curves, lower, system }: AirFacts)
   const shares = shareRows(air, system);
   return {
     sentence: sentenceOf(air, lower, system),
+    number: {
+      text: quantity(air.flow_m3PerS, 'volumeFlow', system, 3),
+      figure: boxFigures.flow,
+      of: 'air moved',
+    },
     sound: soundOf(air, listening_m, system),
     fans: fanRows(air, system),
     shares,
     chart: curves ? fanChart(air, curves, system) : null,
     stages: stageRows(air, system),
     passages: air.passages.map(
-      (passage): PassageRow => ({
+      (passage, i): PassageRow => ({
         kind: passage.kind,
         label: passageName(passage.kind, passage.index),
         ...withAmounts({
-          percent: saidPercent(passage.share),
-          flow: saidQuantity(passage.massFlow_kgPerS / air.rho_kgPerM3, 'volumeFlow', system, 3),
-          velocity: saidQuantity(passage.velocity_mPerS, 'speed', system, 2),
-          reynolds: { text: plain(passage.reynolds, 3), value: passage.reynolds, unit: '' },
+          percent: worked(saidPercent(passage.share), passageFigure(i)),
+          flow: worked(
+            saidQuantity(passage.massFlow_kgPerS / air.rho_kgPerM3, 'volumeFlow', system, 3),
+            passageFigure(i),
+          ),
+          velocity: worked(saidQuantity(passage.velocity_mPerS, 'speed', system, 2), passageFigure(i)),
+          reynolds: worked(
+            { text: plain(passage.reynolds, 3), value: passage.reynolds, unit: '' },
+            passageFigure(i),
+          ),
           area: saidQuantity(passage.area_m2, 'area', system, 3),
         }),
       }),
@@ -100,15 +120,16 @@ function fanRows(air: AirOutcome, system: UnitSystem): FanRow[] {
     label: fan.index === 0 ? 'Fan' : `Fan of kind ${fan.index + 1}`,
     ...withAmounts({
       count: { text: `${fan.count}`, value: fan.count, unit: '' },
-      speed: saidPercent(fan.speedRatio),
-      flow: saidQuantity(fan.flow_m3PerS, 'volumeFlow', system, 3),
-      pressure: saidQuantity(fan.dp_Pa, 'pressure', system, 3),
-      tone: saidAs(
-        fan.speedRatio > 0 ? tone(fan, system) : '–',
-        fan.speedRatio > 0 ? fan.bladePass_Hz : null,
-        'frequency',
-        system,
-      ),
+      speed: worked(saidPercent(fan.speedRatio), speedFigure(fan.index)),
+      flow: worked(saidQuantity(fan.flow_m3PerS, 'volumeFlow', system, 3), fanFlowFigure(fan.index)),
+      pressure: worked(saidQuantity(fan.dp_Pa, 'pressure', system, 3), fanPressureOfFigure(fan.index)),
+      tone:
+        fan.speedRatio > 0
+          ? worked(
+              saidAs(tone(fan, system), fan.bladePass_Hz, 'frequency', system),
+              bladePassFigure(fan.index),
+            )
+          : saidAs('–', null, 'frequency', system),
     }),
     remark: fan.speedRatio > 0 ? (fan.backwards ? 'air runs back' : '') : 'stands still',
   }));
@@ -118,16 +139,18 @@ function stageRows(air: AirOutcome, system: UnitSystem): StageRow[] {
   const order = Object.keys(stageLabels);
   return [...air.stages]
     .sort((a, b) => order.indexOf(a.key) - order.indexOf(b.key))
-    .map((stage) => {
+    .map((stage, i, all) => {
+      const nth = all.slice(0, i).filter(({ key }) => key === stage.key).length;
+      const id = stageFigure(stage.key, nth);
       const share = air.fanPressure_Pa > 0 ? stage.dp_Pa / air.fanPressure_Pa : 0;
       return {
         key: stage.key,
         label: stageLabels[stage.key],
         share,
         ...withAmounts({
-          dp: saidQuantity(stage.dp_Pa, 'pressure', system, 3),
-          percent: saidPercent(share),
-          velocity: saidQuantity(stage.velocity_mPerS, 'speed', system, 2),
+          dp: worked(saidQuantity(stage.dp_Pa, 'pressure', system, 3), id),
+          percent: worked(saidPercent(share), id),
+          velocity: worked(saidQuantity(stage.velocity_mPerS, 'speed', system, 2), id),
         }),
         part: stageParts[stage.key],
       };

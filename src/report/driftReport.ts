@@ -3,9 +3,10 @@ import { crossing_s } from '../core/system/timeline.ts';
 import type { Design } from '../model/design.ts';
 import type { Said } from './amount.ts';
 import { duration, saidDuration } from './durations.ts';
-import { saidAs, saidTemperature, withAmounts } from './said.ts';
+import { saidAs, saidTemperature, withAmounts, worked } from './said.ts';
 import type { DriftReport, UnitSystem } from './types.ts';
 import { capital, fixed, kelvins, resistorName, temperature } from './words.ts';
+import { driftFigure } from './working/figureIds.ts';
 
 export function driftReport(design: Design, drift: Drift | null, system: UnitSystem): DriftReport | null {
   if (!drift) return null;
@@ -17,7 +18,7 @@ export function driftReport(design: Design, drift: Drift | null, system: UnitSys
     label: capital(resistorName(r)),
     ...withAmounts({
       film: saidTemperature(last.films_K[r] ?? 0, system),
-      drift: saidPpm(change),
+      drift: worked(saidPpm(change), driftFigure(r)),
       settled: saidDuration(drift.eachSettled_s[r] ?? 0),
     }),
   }));
@@ -26,7 +27,7 @@ export function driftReport(design: Design, drift: Drift | null, system: UnitSys
       label: 'All together',
       ...withAmounts({
         film: saidAs('', null, 'temperature', system),
-        drift: saidPpm(drift.whole),
+        drift: worked(saidPpm(drift.whole), driftFigure('whole')),
         settled: saidDuration(drift.wholeSettled_s),
       }),
     });

@@ -9,7 +9,7 @@ import { duration, saidDuration } from './durations.ts';
 import { amount, unitOf } from './format.ts';
 import { limitPlaces } from './limitPlaces.ts';
 import type { Level, Line, LineChart, Mark } from './lineChart.ts';
-import { amountOf, figure, saidTemperature, withAmounts } from './said.ts';
+import { amountOf, figure, saidTemperature, withAmounts, worked } from './said.ts';
 import type {
   FanStopReport,
   LabelFigure,
@@ -22,6 +22,7 @@ import type {
 import { verdictReport } from './verdictReport.ts';
 import { limitLabels } from './wording.ts';
 import { counted, listed, roundTicks, temperature, times, watts } from './words.ts';
+import { boxFigures, ratedFigure, reachedFigure } from './working/figureIds.ts';
 
 export function fanStopReport(
   design: Design,
@@ -51,7 +52,7 @@ export function fanStopReport(
     reached: reached.map(({ key, time_s }) => ({
       key,
       label: limitLabels[key],
-      ...withAmounts({ time: reachedAfter(time_s) }),
+      ...withAmounts({ time: worked(reachedAfter(time_s), time_s === null ? null : reachedFigure(key)) }),
     })),
     chart: timeline ? chartOf(design, study, timeline, system) : null,
     heads: ['After', ...columns.map(({ label }) => label), 'Air'],
@@ -88,7 +89,7 @@ function ratingRow(
     total: rated ? watts(rated.total_W, system) : '–',
     each: carried ? each : '–',
     amounts: {
-      total: power(rated?.total_W ?? null),
+      total: worked(power(rated?.total_W ?? null), rated ? ratedFigure(key) : null),
       least: power(carried ? least : null),
       most: power(carried ? most : null),
     },
@@ -162,7 +163,9 @@ function figuresOf(
       amount: amounts.total,
       note: each === '–' ? '' : `${each} each; bounded by: ${boundBy}`,
     })),
-    ...(isTimed ? [{ ...figure('act', 'to act if it stops', act), note: passed }] : []),
+    ...(isTimed
+      ? [{ ...figure('act', 'to act if it stops', worked(act, first && boxFigures.act)), note: passed }]
+      : []),
   ];
 }
 

@@ -2,10 +2,29 @@ import type { HeatOutcome, SinkOutcome, Solved } from '../core/system/outcome.ts
 import type { Design } from '../model/design.ts';
 import { filmLimit_K } from './filmLimit.ts';
 import { amount, unitOf } from './format.ts';
-import { saidAs, saidPercent, saidQuantity, saidTemperature, saidWatts, withAmounts } from './said.ts';
+import {
+  saidAs,
+  saidPercent,
+  saidQuantity,
+  saidTemperature,
+  saidWatts,
+  withAmounts,
+  worked,
+} from './said.ts';
 import type { HeatReport, Ladder, LadderRung, PositionRow, SinkRow, UnitSystem } from './types.ts';
 import { rungLabels, rungPhrases } from './wording.ts';
 import { capital, kelvins, percent, resistorName, roundTicks, sinkName, temperature } from './words.ts';
+import {
+  bodyFigure,
+  bondFigure,
+  filmSideFigure,
+  jointFigure,
+  powerFigure,
+  rungFigure,
+  secondSideFigure,
+  sinkFigure,
+} from './working/figureIds.ts';
+import { filmFigure } from './working/headlineIds.ts';
 
 export function heatReport(design: Design, outcome: Solved, system: UnitSystem): HeatReport {
   const { heat } = outcome;
@@ -60,7 +79,10 @@ function ladderOf(design: Design, heat: HeatOutcome, system: UnitSystem): Ladder
         key: rung.key,
         label: rungLabels[rung.key],
         ...withAmounts({
-          rise: saidAs(kelvins(rung.dT_K, system, 1), rung.dT_K, 'temperatureDifference', system),
+          rise: worked(
+            saidAs(kelvins(rung.dT_K, system, 1), rung.dT_K, 'temperatureDifference', system),
+            rungFigure(rung.key),
+          ),
           top: saidTemperature(rung.top_K, system, 1),
         }),
         from: show(rung.top_K - rung.dT_K),
@@ -90,13 +112,13 @@ function positionRows(heat: HeatOutcome, system: UnitSystem): PositionRow[] {
       label: capital(resistorName(p.index)),
       on: p.on,
       ...withAmounts({
-        watts: saidWatts(p.power_W, system),
-        film: saidTemperature(p.film_K, system),
-        bond: saidTemperature(p.bond_K, system),
-        joint: saidTemperature(p.joint_K, system),
-        body: saidTemperature(p.body_K, system),
-        filmSide: saidWatts(p.filmSide_W, system),
-        secondSide: saidWatts(p.secondSide_W, system),
+        watts: worked(saidWatts(p.power_W, system), powerFigure(p.index)),
+        film: worked(saidTemperature(p.film_K, system), filmFigure(p.index)),
+        bond: worked(saidTemperature(p.bond_K, system), bondFigure(p.index)),
+        joint: worked(saidTemperature(p.joint_K, system), jointFigure(p.index)),
+        body: worked(saidTemperature(p.body_K, system), bodyFigure(p.index)),
+        filmSide: worked(saidWatts(p.filmSide_W, system), filmSideFigure(p.index)),
+        secondSide: worked(saidWatts(p.secondSide_W, system), secondSideFigure(p.index)),
       }),
       hottest: p.index === heat.hottest,
       chart: {
@@ -113,14 +135,23 @@ function sinkRow(sink: SinkOutcome, system: UnitSystem): SinkRow {
     index: sink.index,
     label: capital(sinkName(sink.index)),
     ...withAmounts({
-      plate: saidTemperature(Math.max(sink.before_K ?? 0, sink.after_K ?? 0), system),
-      heat: saidWatts(sink.heat_W, system),
-      airOut: saidTemperature(sink.airOut_K, system),
-      resistance: saidQuantity(sink.R_KPerW, 'thermalResistance', system, 3),
-      coefficient: saidQuantity(sink.h_WPerM2K, 'heatTransferCoefficient', system, 3),
-      efficiency: saidPercent(sink.finEfficiency),
-      facing: saidTemperature(sink.facing_K, system),
-      outside: saidTemperature(sink.outside_K, system),
+      plate: worked(
+        saidTemperature(Math.max(sink.before_K ?? 0, sink.after_K ?? 0), system),
+        sinkFigure('plate', sink.index),
+      ),
+      heat: worked(saidWatts(sink.heat_W, system), sinkFigure('heat', sink.index)),
+      airOut: worked(saidTemperature(sink.airOut_K, system), sinkFigure('airOut', sink.index)),
+      resistance: worked(
+        saidQuantity(sink.R_KPerW, 'thermalResistance', system, 3),
+        sinkFigure('resistance', sink.index),
+      ),
+      coefficient: worked(
+        saidQuantity(sink.h_WPerM2K, 'heatTransferCoefficient', system, 3),
+        sinkFigure('coefficient', sink.index),
+      ),
+      efficiency: worked(saidPercent(sink.finEfficiency), sinkFigure('efficiency', sink.index)),
+      facing: worked(saidTemperature(sink.facing_K, system), sinkFigure('facing', sink.index)),
+      outside: worked(saidTemperature(sink.outside_K, system), sinkFigure('outside', sink.index)),
     }),
   };
 }

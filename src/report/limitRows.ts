@@ -2,10 +2,11 @@ import type { Limit } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import type { Said } from './amount.ts';
 import { amount, type Dimension, quantity, unitOf } from './format.ts';
-import { saidAs, saidTimes, withAmounts } from './said.ts';
-import type { LimitRow, UnitSystem } from './types.ts';
+import { saidAs, saidTimes, withAmounts, worked } from './said.ts';
+import type { KeyNumber, LimitRow, UnitSystem } from './types.ts';
 import { limitLabels, limitParts, stateWords } from './wording.ts';
 import { fixed, resistorName, sinkName, temperature } from './words.ts';
+import { limitFigure, loadFactorFigure, marginFigure } from './working/headlineIds.ts';
 
 const noNumber = '–';
 
@@ -15,11 +16,13 @@ export function limitRows(limits: readonly Limit[], system: UnitSystem): LimitRo
     label: limitLabels[limit.key],
     where: whereOf(limit),
     ...withAmounts({
-      value: valueSaid(limit, limit.value, system),
+      value: worked(valueSaid(limit, limit.value, system), limitFigure(limit.key)),
       limit: valueSaid(limit, limit.limit, system),
-      margin: marginSaid(limit, system),
+      margin: worked(marginSaid(limit, system), limit.margin_K === null ? null : marginFigure(limit.key)),
       loadFactor:
-        limit.loadFactor === null ? { text: noNumber, value: null, unit: '×' } : saidTimes(limit.loadFactor),
+        limit.loadFactor === null
+          ? { text: noNumber, value: null, unit: '×' }
+          : worked(saidTimes(limit.loadFactor), loadFactorFigure(limit.key)),
     }),
     state: limit.state,
     stateWord: stateWords[limit.state],
@@ -63,6 +66,15 @@ function marginSaid(limit: Limit, system: UnitSystem): Said {
   const side = (margin_K ?? 0) < 0 ? 'over' : 'to spare';
   const text = margin_K === null ? noNumber : `${gapSize(limit, system)} ${side}`;
   return saidAs(text, margin_K, 'temperatureDifference', system);
+}
+
+/** The value in that sentence. */
+export function limitNumber(limit: Limit, system: UnitSystem): KeyNumber {
+  return {
+    text: valueText(limit, limit.value, system),
+    figure: limitFigure(limit.key),
+    of: `${limitLabels[limit.key]}, ${whereOf(limit)}`,
+  };
 }
 
 /** One sentence about one limit, with the number that matters, without a full stop and without its verdict. */

@@ -1,8 +1,9 @@
 import type { Solved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
-import { saidAs, saidQuantity, saidWatts, withAmounts } from './said.ts';
+import { saidAs, saidQuantity, saidWatts, withAmounts, worked } from './said.ts';
 import type { LoadReport, UnitSystem } from './types.ts';
 import { capital, counted, percent, resistorName, watts } from './words.ts';
+import { nominalFigure, powerFigure, voltageFigure, worstFigure } from './working/figureIds.ts';
 
 export function loadReport(design: Design, { heat }: Solved, system: UnitSystem): LoadReport {
   const on = heat.positions.filter((p) => p.on).length;
@@ -21,10 +22,10 @@ export function loadReport(design: Design, { heat }: Solved, system: UnitSystem)
         part: part?.name ?? '',
         on: p.on,
         ...withAmounts({
-          nominal: saidWatts(p.nominal_W, system),
-          worst: saidWatts(p.worst_W, system),
-          computed: saidWatts(p.power_W, system),
-          volts: saidQuantity(p.voltage_V, 'voltage', system, 3),
+          nominal: worked(saidWatts(p.nominal_W, system), nominalFigure(p.index)),
+          worst: worked(saidWatts(p.worst_W, system), worstFigure(p.index)),
+          computed: worked(saidWatts(p.power_W, system), powerFigure(p.index)),
+          volts: worked(saidQuantity(p.voltage_V, 'voltage', system, 3), voltageFigure(p.index)),
           voltLimit: part
             ? saidQuantity(part.elementLimit_V, 'voltage', system, 3)
             : saidAs('', null, 'voltage', system),

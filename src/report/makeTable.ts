@@ -29,8 +29,10 @@ function columnOf(head: Head): TextColumn {
 
 function amountsOf(cell: Cell): readonly Amount[] {
   if (typeof cell === 'string') return [];
-  return 'amounts' in cell ? cell.amounts : [{ value: cell.value, unit: cell.unit }];
+  return 'amounts' in cell ? cell.amounts : [behind(cell)];
 }
+
+const behind = ({ text: _, ...amount }: Said): Amount => amount;
 
 /** These numbers of a row, each with its text. */
 export function told<K extends string>(

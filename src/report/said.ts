@@ -2,6 +2,7 @@ import type { Amount, Amounts, Said } from './amount.ts';
 import { amount, type Dimension, quantity, type UnitSystem, unitOf } from './format.ts';
 import type { Figure } from './types.ts';
 import { percent, temperature, times } from './words.ts';
+import type { FigureId } from './working/types.ts';
 
 /** Texts of a row under their own names, and under `amounts` the numbers they were made from. */
 export function withAmounts<K extends string>(
@@ -10,7 +11,12 @@ export function withAmounts<K extends string>(
   const keys = Object.keys(row) as K[];
   const take = <T>(from: (said: Said) => T) =>
     Object.fromEntries(keys.map((key) => [key, from(row[key])])) as Record<K, T>;
-  return { ...take(({ text }) => text), amounts: take(({ value, unit }) => ({ value, unit })) };
+  return { ...take(({ text }) => text), amounts: take(({ text: _, ...behind }) => behind) };
+}
+
+/** A number whose working can be opened. */
+export function worked<T extends Amount>(said: T, figure: FigureId | null): T {
+  return figure === null ? said : { ...said, figure };
 }
 
 /** @param value in SI, `null` where there is none */
@@ -45,6 +51,6 @@ export function saidTimes(factor: number): Said {
   return { text: times(factor), value: factor, unit: '×' };
 }
 
-export function figure(key: string, label: string, { text, value, unit }: Said): Figure {
-  return { key, label, value: text, amount: { value, unit } };
+export function figure(key: string, label: string, { text, ...behind }: Said): Figure {
+  return { key, label, value: text, amount: behind };
 }

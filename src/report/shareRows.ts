@@ -1,7 +1,8 @@
 import type { AirOutcome, PassageKind } from '../core/system/outcome.ts';
-import { saidPercent, saidQuantity, withAmounts } from './said.ts';
+import { saidPercent, saidQuantity, withAmounts, worked } from './said.ts';
 import type { ShareRow, UnitSystem } from './types.ts';
 import { passageLabels } from './wording.ts';
+import { shareFigure } from './working/headlineIds.ts';
 
 export const passageKinds: readonly PassageKind[] = ['fins', 'side', 'end', 'between', 'leak'];
 
@@ -14,8 +15,11 @@ export function shareRows(air: AirOutcome, system: UnitSystem): ShareRow[] {
       label: passageLabels[kind],
       share: air.share[kind],
       ...withAmounts({
-        percent: saidPercent(air.share[kind]),
-        flow: saidQuantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
+        percent: worked(saidPercent(air.share[kind]), shareFigure(kind)),
+        flow: worked(
+          saidQuantity(air.flow_m3PerS * air.share[kind], 'volumeFlow', system, 3),
+          shareFigure(kind),
+        ),
       }),
     }));
 }

@@ -380,7 +380,14 @@ export function methodsTable({ methods }: Report): TextTable {
   return table(
     'methods',
     'Methods used',
-    ['Method', 'Equation', 'Source', 'Range', 'Here', 'Scatter (1σ)'],
+    [
+      'Method',
+      { head: 'Equation', align: 'start', typeset: true },
+      'Source',
+      'Range',
+      'Here',
+      'Scatter (1σ)',
+    ],
     methods.map((r) => [r.title, r.equation, `${r.source} [${r.footnote}]`, r.range, r.here, r.scatter]),
   );
 }

@@ -7,6 +7,7 @@ import type { Amount, Amounts, Said } from './amount.ts';
 import type { CutReport } from './cut.ts';
 import type { DrawingModel, DrawingShapes, PartId } from './drawing.ts';
 import type { LineChart } from './lineChart.ts';
+import type { FigureId } from './working/types.ts';
 
 export type { UnitSystem };
 
@@ -85,6 +86,15 @@ export interface TitleBlock {
   readonly subject: string;
 }
 
+/** The number that a sentence is about, with the place of its working. */
+export interface KeyNumber {
+  /** As it stands in the sentence. */
+  readonly text: string;
+  readonly figure: FigureId;
+  /** What it is. */
+  readonly of: string;
+}
+
 export type VerdictState = LimitState | 'noAnswer';
 
 export interface VerdictReport {
@@ -92,6 +102,8 @@ export interface VerdictReport {
   /** "holds", "holds with little to spare", "does not hold", "no answer". */
   readonly word: string;
   readonly sentence: string;
+  /** The number in it that matters; `null` without an answer. */
+  readonly number: KeyNumber | null;
   /** What stands behind it, one sentence each: further limits that fail or are near, or what to change. */
   readonly reasons: readonly string[];
   /** Where in the drawing it gives first. */
@@ -244,6 +256,7 @@ export interface FanRow {
 
 export interface AirReport {
   readonly sentence: string;
+  readonly number: KeyNumber;
   /** Sound at the listener, in a sentence; empty where no fan turns. */
   readonly sound: string;
   readonly fans: readonly FanRow[];
@@ -501,4 +514,6 @@ export interface TextColumn {
   readonly align: 'start' | 'end';
   /** Heads of the single numbers, where a cell says several. */
   readonly parts?: readonly string[];
+  /** Its cells are equations, one a line, to be set as such where there is a way. */
+  readonly typeset?: true;
 }

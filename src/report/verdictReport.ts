@@ -1,7 +1,7 @@
 import type { Limit, Outcome, Unsolved } from '../core/system/outcome.ts';
 import type { Design } from '../model/design.ts';
 import { quantity } from './format.ts';
-import { limitClause } from './limitRows.ts';
+import { limitClause, limitNumber } from './limitRows.ts';
 import type { UnitSystem, VerdictReport } from './types.ts';
 import { limitParts, unsolvedWords, verdictWords } from './wording.ts';
 import { capital, counted, plain0, resistorName, temperature, times } from './words.ts';
@@ -21,6 +21,7 @@ export function verdictReport(design: Design, outcome: Outcome, system: UnitSyst
     state,
     word,
     sentence: `${capital(word)}: ${nearest}${limitClause(limit, design, system)}${fittedTo(design)}.`,
+    number: limitNumber(limit, system),
     reasons: [
       ...whyLittle(limit, design, system),
       ...others.map((other) => `Also ${limitClause(other, design, system)}.`),
@@ -65,6 +66,7 @@ function noAnswer(outcome: Unsolved, system: UnitSystem): VerdictReport {
     state: 'noAnswer',
     word: verdictWords.noAnswer,
     sentence: `${capital(verdictWords.noAnswer)}: ${says}.`,
+    number: null,
     reasons: [words.change],
     part: words.part,
   };

@@ -28,6 +28,13 @@ export async function* views(page: Page): AsyncGenerator<View> {
   await unfold(page);
   yield { name: 'everything unfolded', within: 'html' };
 
+  await page.locator('[data-figure="limit:film"]').first().click();
+  await page.getByRole('heading', { name: 'What it rests on' }).waitFor();
+  await page.locator('dialog details').nth(2).evaluate(open);
+  await page.locator('dialog details').nth(-1).evaluate(open);
+  yield { name: 'the working of a figure', within: 'dialog' };
+  await closeDialog(page);
+
   await page.getByLabel('Boxes to draw').selectOption('1000');
   await page.getByRole('button', { name: 'Draw boxes' }).click();
   await page.getByText('All boxes drawn.').waitFor();
@@ -195,6 +202,10 @@ export async function unfold(page: Page): Promise<void> {
       }),
     )
     .toBe(0);
+}
+
+function open(fold: Element): void {
+  (fold as HTMLDetailsElement).open = true;
 }
 
 async function closeDialog(page: Page): Promise<void> {

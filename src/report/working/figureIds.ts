@@ -1,9 +1,9 @@
-import type { LimitKey, PassageKind, StageKey } from '../../core/system/outcome.ts';
+import type { LimitKey, StageKey } from '../../core/system/outcome.ts';
 import type { FigureId } from './types.ts';
 
 /**
  * Where a figure on the screen or on the sheet finds its working. Indices count from 0, as in the outcome; ids count from 1,
- * as readers do.
+ * as readers do. What the first paint shows has its ids in `headlineIds.ts`.
  *
  * | shown | id |
  * |---|---|
@@ -18,7 +18,6 @@ import type { FigureId } from './types.ts';
  * | ratings | `rated:running`, `rated:stopped` |
  * | without fan | the same ids behind `stopped:`; `act` and `reached:key` for the times |
  */
-export const filmFigure = (index: number): FigureId => `film:${index + 1}`;
 export const bondFigure = (index: number): FigureId => `bond:${index + 1}`;
 export const jointFigure = (index: number): FigureId => `joint:${index + 1}`;
 export const bodyFigure = (index: number): FigureId => `body:${index + 1}`;
@@ -44,7 +43,6 @@ export type SinkColumn =
 export const sinkFigure = (column: SinkColumn, index: number): FigureId => `${column}:${index + 1}`;
 
 export const rungFigure = (key: string): FigureId => `rung:${key}`;
-export const shareFigure = (kind: PassageKind): FigureId => `share:${kind}`;
 /** @param index in the order of the outcome's passages */
 export const passageFigure = (index: number): FigureId => `passage:${index + 1}`;
 /** @param index among stages of one key, where a box has several: 0 is the first */
@@ -54,9 +52,6 @@ export const fanFlowFigure = (index: number): FigureId => `fanFlow:${index + 1}`
 export const fanPressureOfFigure = (index: number): FigureId => `fanDp:${index + 1}`;
 export const speedFigure = (index: number): FigureId => `speed:${index + 1}`;
 export const bladePassFigure = (index: number): FigureId => `bladePass:${index + 1}`;
-export const limitFigure = (key: LimitKey): FigureId => `limit:${key}`;
-export const marginFigure = (key: LimitKey): FigureId => `margin:${key}`;
-export const loadFactorFigure = (key: LimitKey): FigureId => `loadFactor:${key}`;
 export const ratedFigure = (key: 'running' | 'stopped'): FigureId => `rated:${key}`;
 export const reachedFigure = (key: LimitKey): FigureId => `reached:${key}`;
 /** The same figure of the box with its fans at a stand. */
@@ -83,17 +78,3 @@ export const boxFigures = {
   pulsePeak: 'pulse',
   act: 'act',
 } as const satisfies Record<string, FigureId>;
-
-/** Of the key figures on the bench. @returns `null` for one without a working */
-export function keyFigure(key: string, hottest: number): FigureId | null {
-  const ids: Readonly<Record<string, FigureId>> = {
-    load: boxFigures.total,
-    film: filmFigure(hottest),
-    flow: boxFigures.flow,
-    pressure: boxFigures.fanPressure,
-    fins: shareFigure('fins'),
-    sound: boxFigures.sound,
-    exhaust: boxFigures.exhaust,
-  };
-  return ids[key] ?? null;
-}

@@ -5,6 +5,7 @@ import { useDesign } from '../bench/DesignContext.ts';
 import { Button } from '../kit/Button.tsx';
 import { useComplete } from '../studies/useComplete.ts';
 import { useStudy } from '../studies/useStudy.ts';
+import { SameWay } from '../working/SameWay.tsx';
 import { CompareChooser } from './compare/CompareChooser.tsx';
 import styles from './compare/CompareTable.module.css';
 import { CompareTable } from './compare/CompareTable.tsx';
@@ -56,6 +57,7 @@ export function Compare() {
           ))}
         </div>
       )}
+      {shown && <SameWay />}
     </QuestionSection>
   );
 }

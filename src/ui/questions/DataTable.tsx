@@ -1,5 +1,6 @@
 import type { TextTable } from '../../report/types.ts';
 import { SaveRow } from '../takeOut/SaveRow.tsx';
+import { Worked } from '../working/Worked.tsx';
 import styles from './TableTwin.module.css';
 import { Cells, Heads } from './tableParts.tsx';
 
@@ -25,9 +26,21 @@ function numbered(rows: TextTable['rows']): [string, readonly string[]][] {
   });
 }
 
-/** Rows of text; the first cell names its row. Below them, the way to save it. */
-export function DataTable({ table }: { readonly table: TextTable }) {
-  const { id, caption, columns, rows } = table;
+interface Props {
+  readonly table: TextTable;
+  /** Folded away, its numbers need not be buttons. */
+  readonly isOpen?: boolean;
+}
+
+/** Rows of text; the first cell names its row, and a number with a working opens it. Below them, the way to save it. */
+export function DataTable({ table, isOpen = true }: Props) {
+  const { id, caption, columns, rows, amounts } = table;
+  const cell = (text: string, row: number, column: number) => {
+    const figure = isOpen ? amounts[row]?.[column]?.[0]?.figure : undefined;
+    if (figure === undefined) return text;
+    const of = `${columns[column]?.head}, ${rows[row]?.[0]}`;
+    return <Worked key={of} id={figure} text={text} of={of} />;
+  };
   return (
     <>
       <section className={styles.scroll} aria-label={caption} ref={reachWhileScrolling}>
@@ -38,9 +51,13 @@ export function DataTable({ table }: { readonly table: TextTable }) {
             </tr>
           </thead>
           <tbody>
-            {numbered(rows).map(([key, cells]) => (
+            {numbered(rows).map(([key, cells], r) => (
               <tr key={key}>
-                <Cells columns={columns} number={styles.number} cells={cells} />
+                <Cells
+                  columns={columns}
+                  number={styles.number}
+                  cells={cells.map((text, c) => cell(text, r, c))}
+                />
               </tr>
             ))}
           </tbody>

@@ -1,38 +1,37 @@
 import { assumptionsTable, inputsTable, sourcesTable } from '../../report/tables.ts';
 import type { Report } from '../../report/types.ts';
 import { TakeAway } from '../takeOut/TakeAway.tsx';
+import { FigureFinder } from '../working/FigureFinder.tsx';
+import { useWorking } from '../working/useWorking.ts';
 import { DataTable } from './DataTable.tsx';
 import styles from './HowIsItComputed.module.css';
+import { MethodList } from './MethodList.tsx';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
 
+/** From a figure to its working; then all methods, their sources, and what is taken for granted. */
 export function HowIsItComputed({ report }: { readonly report: Report }) {
   const { methods, sources, verdict, computed } = report;
+  const working = useWorking('how-is-it-computed');
+  const figures = working.report?.figures ?? [];
   return (
     <QuestionSection id="how-is-it-computed" sentence={methods.length > 0 ? computed : verdict.sentence}>
-      <ol className={styles.methods}>
-        {methods.map((method) => (
-          <li key={method.id}>
-            <details>
-              <summary>
-                {method.title} <small>[{method.footnote}]</small>
-              </summary>
-              <dl>
-                <dt>Equation</dt>
-                <dd className={styles.equation}>{method.equation}</dd>
-                <dt>Source</dt>
-                <dd>{method.source}</dd>
-                <dt>Range</dt>
-                <dd>{method.range}</dd>
-                <dt>Here</dt>
-                <dd>{method.here}</dd>
-                <dt>Scatter, 1σ</dt>
-                <dd>{method.scatter}</dd>
-              </dl>
-            </details>
-          </li>
-        ))}
-      </ol>
+      {figures.length > 0 && (
+        <>
+          <h3>Open a figure</h3>
+          <p className={styles.hint}>
+            A number of the present answer opens its working, here and anywhere above: the equations in their
+            order, the values put in, sources and ranges.
+          </p>
+          <FigureFinder figures={figures} />
+        </>
+      )}
+      {methods.length > 0 && (
+        <>
+          <h3>Methods used</h3>
+          <MethodList methods={methods} />
+        </>
+      )}
       {sources.length > 0 && (
         <details className={styles.sources}>
           <summary>Sources by number</summary>

@@ -1,6 +1,9 @@
 import type { LimitRow } from '../../report/types.ts';
+import { Worked } from '../working/Worked.tsx';
 import { fillStyle } from './fillStyle.ts';
 import styles from './LimitList.module.css';
+
+const nameOf = ({ label, where }: LimitRow) => `${label}, ${where}`;
 
 /** Limits by urgency; the bar shows how much of each the present load uses, its end mark is the limit itself. */
 export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) {
@@ -13,7 +16,7 @@ export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) 
               {limit.label} <small>{limit.where}</small>
             </span>
             <span className={styles.value}>
-              {limit.value}{' '}
+              <Worked id={limit.amounts.value.figure} text={limit.value} of={nameOf(limit)} />{' '}
               <small>
                 of {limit.limit}
                 {limit.confirm ? '†' : ''}
@@ -25,7 +28,16 @@ export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) 
               </span>
               <span className={styles.state}>
                 {limit.stateWord}
-                {limit.margin === '–' ? '' : `, ${limit.margin}`}
+                {limit.margin !== '–' && (
+                  <>
+                    ,{' '}
+                    <Worked
+                      id={limit.amounts.margin.figure}
+                      text={limit.margin}
+                      of={`margin, ${nameOf(limit)}`}
+                    />
+                  </>
+                )}
               </span>
             </span>
           </li>

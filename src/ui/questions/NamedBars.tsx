@@ -1,5 +1,7 @@
 import type { TextTable } from '../../report/types.ts';
+import type { FigureId } from '../../report/working/types.ts';
 import { SaveRow } from '../takeOut/SaveRow.tsx';
+import { Worked } from '../working/Worked.tsx';
 import { barStyle } from './fillStyle.ts';
 import styles from './NamedBars.module.css';
 
@@ -9,6 +11,8 @@ interface Bar {
   readonly value: string;
   readonly aside: string;
   readonly share: number;
+  /** Where the working of the value is found. */
+  readonly figure?: FigureId | undefined;
 }
 
 /** A list whose rows carry a bar each; it reads as a table without its bars. */
@@ -27,13 +31,15 @@ export function NamedBars({
     <figure className={styles.figure}>
       <figcaption>{caption}</figcaption>
       <ul>
-        {rows.map(({ key, label, value, aside, share }) => (
+        {rows.map(({ key, label, value, aside, share, figure }) => (
           <li key={key}>
             <span>{label}</span>
             <span className={styles.bar} aria-hidden="true">
               <span style={barStyle(share, largest)} />
             </span>
-            <span className={styles.number}>{value}</span>
+            <span className={styles.number}>
+              <Worked id={figure} text={value} of={label} />
+            </span>
             <span className={styles.number}>{aside}</span>
           </li>
         ))}

@@ -1,5 +1,6 @@
 import type { ShareRow, TextTable } from '../../report/types.ts';
 import { SaveRow } from '../takeOut/SaveRow.tsx';
+import { Worked } from '../working/Worked.tsx';
 import { partStyle } from './fillStyle.ts';
 import styles from './ShareBar.module.css';
 
@@ -20,10 +21,16 @@ export function ShareBar({
         ))}
       </div>
       <ul>
-        {shares.map(({ kind, label, percent, flow }) => (
+        {shares.map(({ kind, label, percent, flow, amounts }) => (
           <li key={kind}>
             <span className={styles.swatch} data-kind={kind} aria-hidden="true" />
-            <b>{percent}</b> {label} <small>{flow}</small>
+            <b>
+              <Worked id={amounts.percent.figure} text={percent} of={label} />
+            </b>{' '}
+            {label}{' '}
+            <small>
+              <Worked id={amounts.flow.figure} text={flow} of={`flow, ${label}`} />
+            </small>
           </li>
         ))}
       </ul>

@@ -5,6 +5,7 @@ import { useDesign } from '../bench/DesignContext.ts';
 import { StudyRun } from '../studies/StudyRun.tsx';
 import { useHeldWhile } from '../studies/useHeldWhile.ts';
 import { useStudy } from '../studies/useStudy.ts';
+import { SameWay } from '../working/SameWay.tsx';
 import { QuestionSection } from './QuestionSection.tsx';
 import { DrawForm } from './tolerance/DrawForm.tsx';
 import { SpreadList } from './tolerance/SpreadList.tsx';
@@ -48,6 +49,7 @@ export function WhatIfPartsVary() {
         </div>
       )}
       <SpreadList />
+      <SameWay />
     </QuestionSection>
   );
 }

@@ -4,6 +4,7 @@ import { sizingReport } from '../../report/sizing/sizingReport.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { useComplete } from '../studies/useComplete.ts';
 import { useStudy } from '../studies/useStudy.ts';
+import { SameWay } from '../working/SameWay.tsx';
 import { QuestionSection } from './QuestionSection.tsx';
 import { BestFins } from './sizing/BestFins.tsx';
 import { SizeList } from './sizing/SizeList.tsx';
@@ -47,6 +48,7 @@ export function WhatSizeDoINeed() {
       )}
       <SmallestFan design={design} target={target} system={system} onTake={take} />
       <BestFins design={design} system={system} form={form} asked={asked} onForm={setForm} onTake={take} />
+      <SameWay />
     </QuestionSection>
   );
 }

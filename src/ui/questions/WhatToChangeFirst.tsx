@@ -1,4 +1,5 @@
 import { use, useState } from 'react';
+import { SameWay } from '../working/SameWay.tsx';
 import styles from './changes/ChangeList.module.css';
 import { ChangeList, type Takable } from './changes/ChangeList.tsx';
 import { ChangesContext } from './changes/ChangesContext.tsx';
@@ -52,6 +53,7 @@ export function WhatToChangeFirst() {
         <TableTwin key={table.id} table={table} />
       ))}
       <p className={styles.remarks}>{remarks.join(' ')}</p>
+      <SameWay />
     </QuestionSection>
   );
 }

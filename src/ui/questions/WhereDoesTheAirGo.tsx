@@ -19,7 +19,7 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
   const { air, verdict } = report;
   if (!air) return <QuestionSection id="where-does-the-air-go" sentence={verdict.sentence} />;
   return (
-    <QuestionSection id="where-does-the-air-go" sentence={air.sentence}>
+    <QuestionSection id="where-does-the-air-go" sentence={air.sentence} number={air.number}>
       <ShareBar shares={air.shares} table={sharesTable(report)} />
       <TableTwin table={sharesTable(report)} />
       <div className={styles.columns}>
@@ -38,12 +38,13 @@ export function WhereDoesTheAirGo({ report }: { readonly report: Report }) {
           <NamedBars
             caption="What takes the fan’s pressure"
             table={stagesTable(report)}
-            rows={air.stages.map(({ key, label, dp, percent, share }) => ({
+            rows={air.stages.map(({ key, label, dp, percent, share, amounts }) => ({
               key,
               label,
               value: dp,
               aside: percent,
               share,
+              figure: amounts.dp.figure,
             }))}
           />
           <TableTwin table={stagesTable(report)} />

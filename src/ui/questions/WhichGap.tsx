@@ -6,6 +6,7 @@ import type { JobName } from '../../workers/studies/jobs.ts';
 import { useDesign } from '../bench/DesignContext.ts';
 import { useComplete } from '../studies/useComplete.ts';
 import { type StudyView, useStudy } from '../studies/useStudy.ts';
+import { SameWay } from '../working/SameWay.tsx';
 import { GapForm } from './gaps/GapForm.tsx';
 import { GapLineAnswer } from './gaps/GapLineAnswer.tsx';
 import { GapMapAnswer } from './gaps/GapMapAnswer.tsx';
@@ -42,6 +43,7 @@ export function WhichGap() {
       {isMap
         ? mapReport && <GapMapAnswer report={mapReport} onTake={take} />
         : lineReport && <GapLineAnswer report={lineReport} onTake={take} />}
+      <SameWay />
     </QuestionSection>
   );
 }

@@ -12,7 +12,7 @@ interface Props {
 
 export function WillItHold({ report: { verdict, ratings, limits }, onPlaceAbove, onPlace }: Props) {
   return (
-    <QuestionSection id="will-it-hold" sentence={verdict.sentence}>
+    <QuestionSection id="will-it-hold" sentence={verdict.sentence} number={verdict.number}>
       {verdict.reasons.length > 0 && (
         <ul className={styles.reasons}>
           {verdict.reasons.map((reason) => (

@@ -10,6 +10,11 @@ export function WillItHoldMore({ report }: { readonly report: Report }) {
   const { notes, derating, pulse, load } = report;
   return (
     <>
+      {report.limits.length > 0 && (
+        <p className={styles.hint}>
+          Any number of the answer opens its working, here and in the tables below.
+        </p>
+      )}
       <NoteList notes={notes} />
       {pulse && (
         <>

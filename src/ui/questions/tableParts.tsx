@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { TextColumn } from '../../report/types.ts';
 
 interface Columns {
@@ -15,8 +16,8 @@ export function Heads({ columns, number }: Columns) {
   ));
 }
 
-/** One row's cells; the first one names it. */
-export function Cells({ columns, number, cells }: Columns & { readonly cells: readonly string[] }) {
+/** One row's cells, texts or what shows them; the first one names it. */
+export function Cells({ columns, number, cells }: Columns & { readonly cells: readonly ReactNode[] }) {
   return columns.map(({ head, align }, i) => {
     const side = align === 'end' ? number : undefined;
     return i === 0 ? (

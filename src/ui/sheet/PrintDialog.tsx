@@ -11,21 +11,27 @@ import { usePrintChoice, wantPages } from './printChoice.ts';
 
 /** Asks what to print behind the summary; without ticks it is the one page, as from the browser's own menu. */
 export function PrintDialog() {
-  const [isAsking, setAsking] = useState(false);
+  const [asked, setAsked] = useState<readonly string[] | null>(null);
   useEffect(() => {
     const ask = (event: Event) => {
       event.preventDefault();
-      setAsking(true);
+      setAsked((event as CustomEvent<readonly string[]>).detail);
     };
     window.addEventListener(printAsked, ask);
     return () => window.removeEventListener(printAsked, ask);
   }, []);
-  return isAsking && <Question onClose={() => setAsking(false)} />;
+  return asked && <Question pages={asked} onClose={() => setAsked(null)} />;
 }
 
-function Question({ onClose }: { readonly onClose: () => void }) {
+interface Asked {
+  /** Ticked beside those ticked last. */
+  readonly pages: readonly string[];
+  readonly onClose: () => void;
+}
+
+function Question({ pages, onClose }: Asked) {
   const { ticked: before } = usePrintChoice();
-  const [ticked, setTicked] = useState(before);
+  const [ticked, setTicked] = useState(() => [...new Set([...before, ...pages])]);
   const [trouble, setTrouble] = useState('');
   const first = useRef<HTMLButtonElement>(null);
   // A dialog gives the focus to what it has first, and that is a tick.

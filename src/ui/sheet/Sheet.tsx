@@ -1,10 +1,13 @@
 import { Fragment, use, useCallback, useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import type { Report } from '../../report/types.ts';
+import type { WorkingReport } from '../../report/working/types.ts';
+import { workingReport } from '../../report/working/workingReport.ts';
+import { lastSteps } from '../../report/working/workingTables.ts';
 import { DesignContext } from '../bench/DesignContext.ts';
 import { StudiesContext } from '../studies/StudiesContext.ts';
 import { roomOnPage, shrink } from './fitPage.ts';
-import { furtherPages } from './furtherPages.ts';
+import { furtherPages, summaryFigures } from './furtherPages.ts';
 import { type LaidOut, layOut } from './layOut.ts';
 import { type SheetSize, sheetSizes } from './measures.ts';
 import { usePrintChoice, wantOnePage } from './printChoice.ts';
@@ -13,6 +16,7 @@ import './further.css';
 import './sheet.css';
 import { ResidualPages } from './ResidualPages.tsx';
 import { SheetPage } from './SheetPage.tsx';
+import { noSteps, WorkedAt } from './StepMark.tsx';
 import { type StudyTables, studyTables } from './studyTables.ts';
 import { Galley, TablePages } from './TablePages.tsx';
 
@@ -29,25 +33,35 @@ export function Sheet({ report }: { readonly report: Report }) {
   const bench = use(DesignContext);
   const studies = use(StudiesContext);
   // Looked at when somebody prints: nothing is drawn anew here as studies go on.
-  const tables = useCallback((): StudyTables => studyTables(bench, studies), [bench, studies]);
+  const tables = useCallback(
+    (working: WorkingReport | null): StudyTables => studyTables(bench, studies, working),
+    [bench, studies],
+  );
+  const working = useMemo(
+    () =>
+      wanted.includes('working') && bench
+        ? workingReport(bench.getState().solvedDesign, report.system)
+        : null,
+    [wanted, bench, report],
+  );
   const parts = useMemo(
     () =>
       furtherPages
         .filter(({ id }) => wanted.includes(id))
         .map((further) => {
-          const studied = tables();
+          const studied = tables(working);
           return {
             ...further,
             tables: further.tables(report, studied),
             residuals: further.residuals?.(studied) ?? [],
           };
         }),
-    [wanted, report, tables],
+    [wanted, report, tables, working],
   );
 
   const [benchSays, setBenchSays] = useState('');
   const prepare = useEffectEvent(() => {
-    flushSync(() => setBenchSays(tables().benchSays));
+    flushSync(() => setBenchSays(tables(working).benchSays));
     const measured = new Map([...galleys.current].map(([id, galley]) => [id, layOut(galley)]));
     flushSync(() => setLaid(measured));
     page.current?.style.removeProperty('zoom');
@@ -66,11 +80,18 @@ export function Sheet({ report }: { readonly report: Report }) {
     };
   }, []);
 
+  const worked = useMemo(
+    () => (working ? lastSteps(working, summaryFigures(report)) : noSteps),
+    [working, report],
+  );
+
   const counts = parts.map(({ id, residuals }) => (laid.get(id)?.pages.length ?? 0) + residuals.length);
   const pages = counts.reduce((sum, count) => sum + count, 1);
   return createPortal(
     <>
-      <SheetPage report={report} size={size} pages={pages} bench={benchSays} page={page} />
+      <WorkedAt value={worked}>
+        <SheetPage report={report} size={size} pages={pages} bench={benchSays} page={page} />
+      </WorkedAt>
       {parts.map(({ id, label, tables, residuals, firstColumn }, i) => {
         const pieces = laid.get(id);
         const first = counts.slice(0, i).reduce((sum, count) => sum + count, 2);

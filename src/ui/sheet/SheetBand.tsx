@@ -1,4 +1,5 @@
 import type { Report } from '../../report/types.ts';
+import { StepMark } from './StepMark.tsx';
 
 /** Read first and second: the verdict from across the room, then what may stand on the label. */
 export function SheetBand({ report, bench }: { readonly report: Report; readonly bench: string }) {
@@ -15,10 +16,13 @@ export function SheetBand({ report, bench }: { readonly report: Report; readonly
         <span>{verdict.word}</span>
       </p>
       <dl className="sheet-ratings">
-        {fanStop.figures.map(({ key, label, value, note }) => (
+        {fanStop.figures.map(({ key, label, value, amount, note }) => (
           <div key={key}>
             <dt>{label}</dt>
-            <dd className="value">{value}</dd>
+            <dd className="value">
+              {value}
+              <StepMark figure={amount.figure} />
+            </dd>
             <dd className="note">{note}</dd>
           </div>
         ))}

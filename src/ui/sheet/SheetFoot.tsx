@@ -1,4 +1,5 @@
 import type { Report } from '../../report/types.ts';
+import { StepMarkSays } from './StepMark.tsx';
 
 /** Remark and footnotes: how to read the drawing, what is taken for granted, and the sources that the limits number. */
 export function SheetFoot({ report }: { readonly report: Report }) {
@@ -35,7 +36,7 @@ export function SheetFoot({ report }: { readonly report: Report }) {
           <span>
             <sup>†</sup>confirm the value for your case.
           </span>{' '}
-          Those of the {methods.length} methods: on the pages of the working.
+          Those of the {methods.length} methods: on the pages of the working. <StepMarkSays />
         </p>
       )}
     </section>

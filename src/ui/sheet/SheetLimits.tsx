@@ -1,5 +1,7 @@
 import type { Report } from '../../report/types.ts';
 
+import { StepMark } from './StepMark.tsx';
+
 const heads = ['Limit', 'Where', '>Value', '>Limit', '>Margin', '>Load up to', 'Verdict', '>Source'];
 
 interface Props {
@@ -27,7 +29,10 @@ export function SheetLimits({ report: { limits, notes }, notes: most }: Props) {
             <tr key={row.key} className={row.state}>
               <th scope="row">{row.label}</th>
               <td>{row.where}</td>
-              <td className="number">{row.value}</td>
+              <td className="number">
+                {row.value}
+                <StepMark figure={row.amounts.value.figure} />
+              </td>
               <td className="number">{row.limit}</td>
               <td className="number">{row.margin}</td>
               <td className="number">{row.loadFactor}</td>

@@ -8,6 +8,7 @@ import { SheetDrawing } from './SheetDrawing.tsx';
 import { SheetFoot } from './SheetFoot.tsx';
 import { SheetInputs } from './SheetInputs.tsx';
 import { SheetLimits } from './SheetLimits.tsx';
+import { StepMark } from './StepMark.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 
 interface Props {
@@ -28,10 +29,13 @@ export function SheetPage({ report, size = sheetSizes[0] as SheetSize, pages = 1
     <article ref={page ?? null} className="sheet" aria-label={`Summary sheet of ${title.title}`}>
       <SheetBand report={report} bench={bench} />
       <dl className="sheet-figures">
-        {figures.map(({ key, label, value }) => (
+        {figures.map(({ key, label, value, amount }) => (
           <div key={key}>
             <dt>{label}</dt>
-            <dd>{value}</dd>
+            <dd>
+              {value}
+              <StepMark figure={amount.figure} />
+            </dd>
           </div>
         ))}
       </dl>

@@ -1,4 +1,5 @@
 import type { TextTable } from '../../report/types.ts';
+import { SetEquations } from './SetEquations.tsx';
 
 interface Props {
   readonly table: TextTable;
@@ -17,7 +18,13 @@ export function SheetTable({ table: { caption, columns, rows }, from, to, widths
   const fixed = widths.length === columns.length;
   const isShort = columns.map((_, i) => rows.every((cells) => (cells[i] ?? '').length <= shortest));
   const className = (i: number) =>
-    [columns[i]?.align === 'end' ? 'number' : '', isShort[i] ? 'short' : ''].join(' ').trim() || undefined;
+    [
+      columns[i]?.align === 'end' ? 'number' : '',
+      isShort[i] ? 'short' : '',
+      columns[i]?.typeset ? 'typeset' : '',
+    ]
+      .filter((name) => name !== '')
+      .join(' ') || undefined;
   const shown = rows.slice(from, to).map((cells, i) => ({ number: from + i, cells }));
   const sum = widths.reduce<number>((all, width = 0) => all + width, 0);
   return (
@@ -49,7 +56,7 @@ export function SheetTable({ table: { caption, columns, rows }, from, to, widths
                 </th>
               ) : (
                 <td key={columns[i]?.head} className={className(i)}>
-                  {cell}
+                  {columns[i]?.typeset ? <SetEquations text={cell} /> : cell}
                 </td>
               ),
             )}

@@ -9,6 +9,8 @@ import {
   sourcesTable,
 } from '../../report/tables.ts';
 import type { Report, TextTable } from '../../report/types.ts';
+import type { FigureId } from '../../report/working/types.ts';
+import { workingTables } from '../../report/working/workingTables.ts';
 import { loadEvidence } from '../questions/evidence/keptEvidence.ts';
 import type { StudyTables } from './studyTables.ts';
 
@@ -28,6 +30,12 @@ export interface FurtherPages {
   readonly firstColumn?: number;
 }
 
+/** Figures that the summary shows, in its order. */
+export function summaryFigures({ figures, limits, fanStop }: Report): FigureId[] {
+  const amounts = [...figures, ...fanStop.figures].map(({ amount }) => amount);
+  return [...amounts, ...limits.map((limit) => limit.amounts.value)].flatMap(({ figure }) => figure ?? []);
+}
+
 /** What has its place on the summary itself or on other pages. */
 const elsewhere = ['cautions', 'inputs', 'methods', 'sources', 'assumptions'];
 
@@ -42,11 +50,12 @@ export const furtherPages: readonly FurtherPages[] = [
   {
     id: 'working',
     label: 'Working',
-    says: 'methods with equation, source and range, and what is taken for granted',
-    tables: (report) =>
-      [methodsTable, sourcesTable, assumptionsTable]
-        .map((make) => make(report))
-        .filter(({ rows }) => rows.length > 0),
+    says: 'figures of the summary step by step, methods, sources, and what is taken for granted',
+    tables: (report, { working }) =>
+      [
+        ...(working ? workingTables(working, summaryFigures(report)) : []),
+        ...[methodsTable, sourcesTable, assumptionsTable].map((make) => make(report)),
+      ].filter(({ rows }) => rows.length > 0),
   },
   {
     id: 'cut',

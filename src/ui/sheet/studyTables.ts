@@ -7,6 +7,7 @@ import { gapMapReport } from '../../report/gaps/gapMapReport.ts';
 import { gapReport } from '../../report/gaps/gapReport.ts';
 import { saysTable } from '../../report/studyReport.ts';
 import type { TextTable, UnitSystem } from '../../report/types.ts';
+import type { WorkingReport } from '../../report/working/types.ts';
 import type { DesignStore } from '../../store/designStore.ts';
 import { isSameBox } from '../../store/isOfThisBox.ts';
 import { type Studies, type StudyState, studyAt } from '../../store/studies.ts';
@@ -23,6 +24,8 @@ export interface StudyTables {
   readonly benchSays: string;
   /** The published checks, once they were fetched. */
   readonly evidence: readonly TextTable[];
+  /** Of the present answer; `null` where those pages are not printed. */
+  readonly working: WorkingReport | null;
 }
 
 /** Of a page on which nothing was studied. */
@@ -32,11 +35,16 @@ export const noStudies: StudyTables = {
   residuals: [],
   benchSays: '',
   evidence: [],
+  working: null,
 };
 
-export function studyTables(bench: DesignStore | null, studies: Studies | null): StudyTables {
+export function studyTables(
+  bench: DesignStore | null,
+  studies: Studies | null,
+  working: WorkingReport | null,
+): StudyTables {
   const evidence = keptEvidence()?.tables ?? [];
-  if (bench === null || studies === null) return { ...noStudies, evidence };
+  if (bench === null || studies === null) return { ...noStudies, evidence, working };
   const { solvedDesign, system } = bench.getState();
   const states = studies.store.getState();
   const isOfBench = ({ answers, isEstimate }: StudyState<JobName>) =>
@@ -49,6 +57,7 @@ export function studyTables(bench: DesignStore | null, studies: Studies | null):
     ...(isOfBox(map) && map.result && map.answers ? [gapMapReport(map.answers, map.result, system)] : []),
   ];
   return {
+    working,
     evidence,
     gaps: reports.flatMap((report, i) => [
       saysTable(`gapSays${i}`, i === 0 ? 'What to cut' : 'Two gaps', report),

@@ -1,4 +1,5 @@
 import type { ChangeReport, Figure } from '../../report/types.ts';
+import { Worked } from '../working/Worked.tsx';
 import styles from './KeyFigures.module.css';
 
 interface Props {
@@ -10,10 +11,12 @@ interface Props {
 export function KeyFigures({ figures, change }: Props) {
   return (
     <dl className={styles.figures}>
-      {figures.map(({ key, label, value }) => (
+      {figures.map(({ key, label, value, amount }) => (
         <div key={key}>
           <dt>{label}</dt>
-          <dd>{value}</dd>
+          <dd>
+            <Worked id={amount.figure} text={value} of={label} />
+          </dd>
           <dd className={styles.change}>
             {change?.figures[key] !== undefined && (
               <>

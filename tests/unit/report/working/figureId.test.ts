@@ -1,12 +1,7 @@
 import { expect, test } from 'vitest';
 import { figureId } from '../../../../src/report/working/figureId.ts';
-import {
-  driftFigure,
-  filmFigure,
-  shareFigure,
-  stageFigure,
-  stoppedFigure,
-} from '../../../../src/report/working/figureIds.ts';
+import { driftFigure, stageFigure, stoppedFigure } from '../../../../src/report/working/figureIds.ts';
+import { filmFigure, shareFigure } from '../../../../src/report/working/headlineIds.ts';
 
 test('an id counts from 1, names what has a name, and says where the fans stand still', () => {
   const running = { stopped: false };

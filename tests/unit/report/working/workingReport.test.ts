@@ -8,13 +8,8 @@ import {
   boxFigures,
   fanFlowFigure,
   fanPressureOfFigure,
-  filmFigure,
   filmSideFigure,
   jointFigure,
-  keyFigure,
-  limitFigure,
-  loadFactorFigure,
-  marginFigure,
   nominalFigure,
   passageFigure,
   powerFigure,
@@ -22,7 +17,6 @@ import {
   reachedFigure,
   rungFigure,
   secondSideFigure,
-  shareFigure,
   sinkFigure,
   speedFigure,
   stageFigure,
@@ -30,6 +24,14 @@ import {
   voltageFigure,
   worstFigure,
 } from '../../../../src/report/working/figureIds.ts';
+import {
+  filmFigure,
+  keyFigure,
+  limitFigure,
+  loadFactorFigure,
+  marginFigure,
+  shareFigure,
+} from '../../../../src/report/working/headlineIds.ts';
 import type { WorkingReport, WorkingStep, WorkingSymbol } from '../../../../src/report/working/types.ts';
 import { workingReport } from '../../../../src/report/working/workingReport.ts';
 import { figuresText, workingText } from '../../../../src/report/working/workingText.ts';
