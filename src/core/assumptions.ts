@@ -45,19 +45,19 @@ export const assumptions = {
     ifWrong: 'The sheet is cooler than stated wherever air or a gap stands between.',
   },
   shellBesideBank: {
-    says: 'Of the box only the walls beside the sinks and the openings above them give off heat.',
+    says: 'Only the walls beside the sinks and the openings above them give off heat.',
     ifWrong: 'Everything is a little cooler than stated.',
   },
   identicalSinks: {
-    says: 'All sinks of the row are alike and stand straight, their channels open from end to end.',
+    says: 'All sinks of the row are alike, straight and clean.',
     ifWrong: 'A crooked or clogged sink gets less air and is hotter than its neighbours.',
   },
   evenSeat: {
-    says: 'Baffle and collar sit evenly: gaps and the crack under the seat are as wide everywhere as stated.',
+    says: 'Baffle and collar sit evenly, gaps everywhere as stated.',
     ifWrong: 'A seat that gapes on one side leaks more than the mean width tells.',
   },
   noStirring: {
-    says: 'Streams from fins and gaps mix above the bank, not within it.',
+    says: 'Streams mix above the bank only.',
     ifWrong: 'Air that crosses between fins and gaps evens temperatures out by a little.',
   },
   lyingDraught: {

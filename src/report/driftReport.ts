@@ -32,7 +32,7 @@ export function driftReport(design: Design, drift: Drift | null, system: UnitSys
       }),
     });
   }
-  return { sentence: sentenceOf(drift, on, within), warmUp: warmUpOf(drift, system), rows, within };
+  return { ...saidOf(drift, on, within), warmUp: warmUpOf(drift, system), rows, within };
 }
 
 /** Films this close to their end count as warm. */
@@ -44,15 +44,26 @@ function warmUpOf({ warmUp }: Drift, system: UnitSystem): string {
   return `From a cold start the hottest film is within ${kelvins(warm_K, system)} of its ${temperature(end_K, system)} after ${duration(reached_s)}.`;
 }
 
-function sentenceOf(drift: Drift, on: readonly number[], within: string): string {
+function saidOf(
+  drift: Drift,
+  on: readonly number[],
+  within: string,
+): Pick<DriftReport, 'sentence' | 'number'> {
   if (drift.whole !== null && drift.wholeSettled_s !== null) {
-    return `Self-heating changes the resistance of the whole by ${ppm(drift.whole)}; from a cold start it stays within ${within} of its final value after ${duration(drift.wholeSettled_s)}.`;
+    return {
+      sentence: `Self-heating changes the resistance of the whole by ${ppm(drift.whole)}; from a cold start it stays within ${within} of its final value after ${duration(drift.wholeSettled_s)}.`,
+      number: { text: ppm(drift.whole), figure: driftFigure('whole'), of: 'change of the whole' },
+    };
   }
   const far = on.reduce((most, r) =>
     Math.abs(drift.each[r] ?? 0) > Math.abs(drift.each[most] ?? 0) ? r : most,
   );
   const late = Math.max(...on.map((r) => drift.eachSettled_s[r] ?? 0));
-  return `Self-heating changes ${resistorName(far)} most, by ${ppm(drift.each[far] ?? 0)}; from a cold start all stay within ${within} of their final values after ${duration(late)}.`;
+  const most = ppm(drift.each[far] ?? 0);
+  return {
+    sentence: `Self-heating changes ${resistorName(far)} most, by ${most}; from a cold start all stay within ${within} of their final values after ${duration(late)}.`,
+    number: { text: most, figure: driftFigure(far), of: `change of ${resistorName(far)}` },
+  };
 }
 
 function saidPpm(share: number): Said {

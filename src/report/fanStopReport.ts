@@ -42,6 +42,11 @@ export function fanStopReport(
   ];
   return {
     sentence: sentenceOf(study, stopped, system),
+    number: study.stopped && {
+      text: watts(study.stopped.total_W, system),
+      figure: ratedFigure('stopped'),
+      of: 'load without fan',
+    },
     label: labelOf(study, act, system),
     basis: study.running || study.stopped ? basisOf(design, system) : '',
     figures: figuresOf(ratings, timeline !== null, first),

@@ -35,6 +35,11 @@ export function heatReport(design: Design, outcome: Solved, system: UnitSystem):
   const hottest = heat.positions[heat.hottest];
   return {
     sentence: sentenceOf(heat, system),
+    number: {
+      text: kelvins(riseOf(heat), system),
+      figure: filmFigure(heat.hottest),
+      of: `rise of the film of ${resistorName(heat.hottest)}`,
+    },
     ladder,
     positions,
     sinks: heat.sinks.flatMap((sink) => (sink ? [sinkRow(sink, system)] : [])),
@@ -44,9 +49,12 @@ export function heatReport(design: Design, outcome: Solved, system: UnitSystem):
   };
 }
 
+function riseOf({ positions, hottest, room_K }: HeatOutcome): number {
+  return (positions[hottest]?.film_K ?? room_K) - room_K;
+}
+
 function sentenceOf(heat: HeatOutcome, system: UnitSystem): string {
-  const hottest = heat.positions[heat.hottest];
-  const rise_K = (hottest?.film_K ?? heat.room_K) - heat.room_K;
+  const rise_K = riseOf(heat);
   const most = [...heat.ladder].sort((a, b) => b.dT_K - a.dT_K)[0];
   const where =
     most && most.dT_K > 0

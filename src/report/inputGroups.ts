@@ -165,8 +165,14 @@ function curveEnds({ curve }: Kind, system: UnitSystem): string {
     : '';
 }
 
+/** A longer source is cut: all of it stands among all inputs. */
+const mostLetters = 60;
+
 function fromSource({ curveSource }: Kind): string {
-  return curveSource === '' ? '' : `from ${curveSource}`;
+  if (curveSource === '') return '';
+  return curveSource.length > mostLetters
+    ? `from ${curveSource.slice(0, mostLetters - 1).trimEnd()}…`
+    : `from ${curveSource}`;
 }
 
 function soundOf({ sound_dBA, soundAt_m }: Kind, system: UnitSystem): string {

@@ -324,6 +324,7 @@ export interface SinkRow {
 
 export interface HeatReport {
   readonly sentence: string;
+  readonly number: KeyNumber;
   readonly ladder: Ladder;
   readonly positions: readonly PositionRow[];
   readonly sinks: readonly SinkRow[];
@@ -370,6 +371,8 @@ export interface LabelFigure extends Figure {
 /** What happens when the fans stop, and what the box may carry without them. */
 export interface FanStopReport {
   readonly sentence: string;
+  /** `null` where nothing bounds the load without fan. */
+  readonly number: KeyNumber | null;
   /** For a label: both ratings and the time to act, in one sentence. */
   readonly label: string;
   /** In which room and with what to spare the ratings hold, where the watts stand beside it; empty without ratings. */
@@ -407,6 +410,7 @@ export interface DriftRow {
 /** What self-heating does to the resistances, and how long to wait. */
 export interface DriftReport {
   readonly sentence: string;
+  readonly number: KeyNumber;
   /** How long the box takes to warm up, in a sentence. */
   readonly warmUp: string;
   readonly rows: readonly DriftRow[];

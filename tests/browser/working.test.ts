@@ -35,6 +35,7 @@ test('a number leads to its working and back by keyboard alone, from a limit and
 
   await page.getByText('Table: Every sink').focus();
   await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: /Hottest plate, Sink 1: how/ }).waitFor();
   await page.keyboard.press('Tab');
   // A table that scrolls is a stop of its own.
   if (!(await focusedName(page))?.includes('how is it')) await page.keyboard.press('Tab');
@@ -45,6 +46,11 @@ test('a number leads to its working and back by keyboard alone, from a limit and
     .waitFor();
   await page.keyboard.press('Escape');
   await expect.poll(() => focusedName(page)).toMatch(/Hottest plate, Sink 1/);
+  // Of a table only the first number is a stop; arrows lead to the others.
+  await page.keyboard.press('ArrowDown');
+  expect(await focusedName(page)).toMatch(/Hottest plate, Sink 2: how is it computed\?$/);
+  await page.keyboard.press('ArrowRight');
+  expect(await focusedName(page)).toMatch(/Sink 2: how is it computed\?$/);
 });
 
 test('every number that offers a working has one', async () => {

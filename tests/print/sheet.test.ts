@@ -129,7 +129,13 @@ const worst: Design = {
   })),
   inlet: { ...dozen.inlet, guard: { ...dozen.inlet.guard, kind: 'none' } },
   outlet: { ...dozen.outlet, kind: 'none' },
-  fan: { ...exampleById('dippingCurve').fan, sideBySide: 2 },
+  fan: {
+    ...exampleById('dippingCurve').fan,
+    sideBySide: 2,
+    curveSource: 'an invented data sheet, its page and the volts of its curve, said at length. '
+      .repeat(3)
+      .slice(0, 200),
+  },
   box: { ...dozen.box, length_m: 1.1 },
   limits: { ...dozen.limits, touchable: true, soundJudged: true },
 };

@@ -30,8 +30,8 @@ export function Measures({ model, frame }: { readonly model: DrawingShapes; read
         {lines.map(({ key, d, dashed }) => (
           <path key={key} d={d} data-dashed={dashed} />
         ))}
-        {notes.map(({ key, x, y, text, anchor, strong }) => (
-          <text key={key} x={x} y={y} textAnchor={anchor} data-strong={strong}>
+        {notes.map(({ key, x, y, text, anchor, strong, figure }) => (
+          <text key={key} x={x} y={y} textAnchor={anchor} data-strong={strong} data-figure={figure}>
             {text}
           </text>
         ))}

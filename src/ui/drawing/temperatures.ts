@@ -1,9 +1,12 @@
 import type { DrawingModel, DrawingShape } from '../../report/drawing.ts';
 import type { DrawingWarmth } from '../../report/drawingMeasures.ts';
+import { sinkFigure } from '../../report/working/figureIds.ts';
+import { filmFigure } from '../../report/working/headlineIds.ts';
+import type { FigureId } from '../../report/working/types.ts';
 import { type Frame, type Place, round } from './geometry.ts';
 import { tagSize, widthOf } from './lanes.ts';
 
-/** Text that nothing can be done with: temperatures. */
+/** A temperature on the drawing. For the mouse alone it opens its working: the tables have the same numbers for all. */
 export interface Note {
   readonly key: string;
   readonly x: number;
@@ -11,6 +14,7 @@ export interface Note {
   readonly text: string;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly strong: boolean;
+  readonly figure?: FigureId;
 }
 
 /** Films above the row, plates of the sinks below it, each over its own. */
@@ -24,13 +28,19 @@ export function rowNotes({ plan }: DrawingModel, { inPlan, plan: band }: Frame):
     return { ...hottest, box: (fins ?? hottest).box };
   });
   return [
-    ...temperatures('film', chips, inPlan, band.top - 7),
-    ...temperatures('sink', sinks, inPlan, band.bottom + 13),
+    ...temperatures('film', chips, inPlan, band.top - 7, filmFigure),
+    ...temperatures('sink', sinks, inPlan, band.bottom + 13, (index) => sinkFigure('plate', index)),
   ];
 }
 
 /** Every other one, or fewer, where they stand too close; the hottest always. */
-function temperatures(name: string, shapes: readonly DrawingShape[], place: Place, y: number): Note[] {
+function temperatures(
+  name: string,
+  shapes: readonly DrawingShape[],
+  place: Place,
+  y: number,
+  figureOf: (index: number) => FigureId,
+): Note[] {
   const hottest = Math.max(...shapes.map(({ warmth }) => warmth ?? -1));
   const placed = shapes.map((shape) => ({
     shape,
@@ -45,7 +55,8 @@ function temperatures(name: string, shapes: readonly DrawingShape[], place: Plac
   const numbers = placed.flatMap(({ shape, x }, index): Note[] => {
     if ((index - peak) % every !== 0) return [];
     const [text = ''] = (shape.temperature ?? '').split('\u202f');
-    return [{ key: `${name}-${index}`, x, y, text, anchor: 'middle', strong: index === peak }];
+    const figure = figureOf(shape.index ?? index);
+    return [{ key: `${name}-${index}`, x, y, text, anchor: 'middle', strong: index === peak, figure }];
   });
   const unit = first.shape.temperature.split('\u202f')[1] ?? '';
   const x = (numbers[0]?.x ?? first.x) - 18;

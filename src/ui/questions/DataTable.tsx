@@ -35,11 +35,12 @@ interface Props {
 /** Rows of text; the first cell names its row, and a number with a working opens it. Below them, the way to save it. */
 export function DataTable({ table, isOpen = true }: Props) {
   const { id, caption, columns, rows, amounts } = table;
+  const first = amounts.flat().find((of) => of?.[0]?.figure !== undefined)?.[0];
   const cell = (text: string, row: number, column: number) => {
-    const figure = isOpen ? amounts[row]?.[column]?.[0]?.figure : undefined;
-    if (figure === undefined) return text;
+    const amount = amounts[row]?.[column]?.[0];
+    if (!isOpen || amount?.figure === undefined) return text;
     const of = `${columns[column]?.head}, ${rows[row]?.[0]}`;
-    return <Worked key={of} id={figure} text={text} of={of} />;
+    return <Worked key={of} id={amount.figure} text={text} of={of} among={amount !== first} />;
   };
   return (
     <>

@@ -10,13 +10,13 @@ export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) 
   return (
     <>
       <ol className={styles.list} aria-label="Limits, most urgent first">
-        {limits.map((limit) => (
+        {limits.map((limit, i) => (
           <li key={limit.key} data-state={limit.state}>
             <span className={styles.label}>
               {limit.label} <small>{limit.where}</small>
             </span>
             <span className={styles.value}>
-              <Worked id={limit.amounts.value.figure} text={limit.value} of={nameOf(limit)} />{' '}
+              <Worked id={limit.amounts.value.figure} text={limit.value} of={nameOf(limit)} among={i > 0} />{' '}
               <small>
                 of {limit.limit}
                 {limit.confirm ? '†' : ''}
@@ -35,6 +35,7 @@ export function LimitList({ limits }: { readonly limits: readonly LimitRow[] }) 
                       id={limit.amounts.margin.figure}
                       text={limit.margin}
                       of={`margin, ${nameOf(limit)}`}
+                      among
                     />
                   </>
                 )}

@@ -26,6 +26,7 @@ export function NamedBars({
   /** Their numbers. */
   readonly table: TextTable;
 }) {
+  const first = rows.find(({ figure }) => figure !== undefined);
   const largest = Math.max(...rows.map((row) => row.share));
   return (
     <figure className={styles.figure}>
@@ -38,7 +39,7 @@ export function NamedBars({
               <span style={barStyle(share, largest)} />
             </span>
             <span className={styles.number}>
-              <Worked id={figure} text={value} of={label} />
+              <Worked id={figure} text={value} of={label} among={key !== first?.key} />
             </span>
             <span className={styles.number}>{aside}</span>
           </li>

@@ -21,15 +21,15 @@ export function ShareBar({
         ))}
       </div>
       <ul>
-        {shares.map(({ kind, label, percent, flow, amounts }) => (
+        {shares.map(({ kind, label, percent, flow, amounts }, i) => (
           <li key={kind}>
             <span className={styles.swatch} data-kind={kind} aria-hidden="true" />
             <b>
-              <Worked id={amounts.percent.figure} text={percent} of={label} />
+              <Worked id={amounts.percent.figure} text={percent} of={label} among={i > 0} />
             </b>{' '}
             {label}{' '}
             <small>
-              <Worked id={amounts.flow.figure} text={flow} of={`flow, ${label}`} />
+              <Worked id={amounts.flow.figure} text={flow} of={`flow, ${label}`} among />
             </small>
           </li>
         ))}

@@ -10,7 +10,7 @@ import { TableTwin } from './TableTwin.tsx';
 export function WhatIfTheFanStops({ report }: { readonly report: Report }) {
   const { fanStop } = report;
   return (
-    <QuestionSection id="what-if-the-fan-stops" sentence={fanStop.sentence}>
+    <QuestionSection id="what-if-the-fan-stops" sentence={fanStop.sentence} number={fanStop.number}>
       <RatingPair ratings={fanStop.ratings} />
       {fanStop.label !== '' && <p>{fanStop.label}</p>}
       <TableTwin table={ratingsTable(report)} />

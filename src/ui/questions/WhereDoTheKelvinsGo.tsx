@@ -2,6 +2,7 @@ import { driftTable, ladderTable, positionsTable, sinksTable } from '../../repor
 import type { Report } from '../../report/types.ts';
 import { ChartFrame } from '../charts/ChartFrame.tsx';
 import { LadderChart, PositionsChart } from '../charts/lazy.ts';
+import { Told } from '../working/Told.tsx';
 import styles from './columns.module.css';
 import { QuestionSection } from './QuestionSection.tsx';
 import { TableTwin } from './TableTwin.tsx';
@@ -10,7 +11,7 @@ export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
   const { heat, verdict, drift } = report;
   if (!heat) return <QuestionSection id="where-do-the-kelvins-go" sentence={verdict.sentence} />;
   return (
-    <QuestionSection id="where-do-the-kelvins-go" sentence={heat.sentence}>
+    <QuestionSection id="where-do-the-kelvins-go" sentence={heat.sentence} number={heat.number}>
       <div className={styles.columns}>
         <div>
           <ChartFrame caption="From the room to the hottest film" table={ladderTable(report)}>
@@ -33,7 +34,7 @@ export function WhereDoTheKelvinsGo({ report }: { readonly report: Report }) {
         <>
           <h3>What the kelvins do to the resistances</h3>
           <p>
-            {drift.sentence} {drift.warmUp}
+            <Told sentence={drift.sentence} number={drift.number} /> {drift.warmUp}
           </p>
           <TableTwin table={driftTable(report)} />
         </>

@@ -36,7 +36,7 @@ export function SheetFoot({ report }: { readonly report: Report }) {
           <span>
             <sup>†</sup>confirm the value for your case.
           </span>{' '}
-          Those of the {methods.length} methods: on the pages of the working. <StepMarkSays />
+          Those of {methods.length} methods: with the working. <StepMarkSays />
         </p>
       )}
     </section>

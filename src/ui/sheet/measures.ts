@@ -23,4 +23,5 @@ export const sheetSizes: readonly SheetSize[] = [
   { drawing: 36, plot: 30, notes: 3, parts: 3 },
   { drawing: 32, plot: 28, notes: 2, parts: 2 },
   { drawing: 30, plot: 26, notes: 1, parts: 1 },
+  { drawing: 27, plot: 25, notes: 1, parts: 1 },
 ];

@@ -11,11 +11,11 @@ interface Props {
 export function KeyFigures({ figures, change }: Props) {
   return (
     <dl className={styles.figures}>
-      {figures.map(({ key, label, value, amount }) => (
+      {figures.map(({ key, label, value, amount }, i) => (
         <div key={key}>
           <dt>{label}</dt>
           <dd>
-            <Worked id={amount.figure} text={value} of={label} />
+            <Worked id={amount.figure} text={value} of={label} among={i > 0} />
           </dd>
           <dd className={styles.change}>
             {change?.figures[key] !== undefined && (

@@ -1,9 +1,10 @@
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import type { FigureId } from '../../report/working/types.ts';
+import { stepAmong } from './stepAmong.ts';
 
 const WorkingDialog = lazy(async () => ({ default: (await import('./WorkingDialog.tsx')).WorkingDialog }));
 
-/** Hears every press on a number with a working, shows the working, and gives the focus back to the number. */
+/** Hears every press on a number with a working, shows the working, and gives the focus back to the number. Arrows step on. */
 export function WorkingHost() {
   const [shown, setShown] = useState<FigureId | null>(null);
   const pressed = useRef<HTMLElement | null>(null);
@@ -14,8 +15,19 @@ export function WorkingHost() {
       pressed.current = number;
       setShown(number.dataset.figure ?? null);
     };
+    const step = (event: KeyboardEvent) => {
+      const number = event.target instanceof HTMLElement && event.target.dataset.figure ? event.target : null;
+      const next = number && stepAmong(number, event.key);
+      if (!next) return;
+      event.preventDefault();
+      next.focus();
+    };
     document.addEventListener('click', press);
-    return () => document.removeEventListener('click', press);
+    document.addEventListener('keydown', step);
+    return () => {
+      document.removeEventListener('click', press);
+      document.removeEventListener('keydown', step);
+    };
   }, []);
   if (shown === null) return null;
   const close = () => {
