@@ -14,14 +14,17 @@ import { countTests } from './testCounts.mjs';
  */
 
 /**
- * One line after the other; what stands on one line runs at the same time, for each keeps one core busy.
+ * One line after the other; what stands on one line runs at the same time: there is a core for the longest of them, and
+ * one for the others.
  * @type {readonly (readonly { name: string, run: () => Promise<Result> }[])[]}
  */
 const lines = [
-  [{ name: 'typecheck', run: () => runScript('typecheck') }],
-  [{ name: 'lint', run: () => runScript('lint') }],
-  [{ name: 'deps', run: () => runScript('deps') }],
-  [{ name: 'knip', run: () => runScript('knip') }],
+  [
+    { name: 'typecheck', run: () => runScript('typecheck') },
+    { name: 'lint', run: () => runScript('lint') },
+    { name: 'deps', run: () => runScript('deps') },
+    { name: 'knip', run: () => runScript('knip') },
+  ],
   [{ name: 'build', run: buildAfresh }],
   [
     { name: 'core', run: () => runTests('core') },
