@@ -22,9 +22,9 @@ export function FigureFinder({ figures }: { readonly figures: readonly WorkedFig
         </span>
       </p>
       <ul className={styles.list} aria-label="Figures with a working">
-        {found.map((figure) => (
+        {found.map((figure, i) => (
           <li key={figure.id}>
-            {figure.title} <Worked id={figure.id} text={figure.value} of={figure.title} />
+            {figure.title} <Worked id={figure.id} text={figure.value} of={figure.title} among={i > 0} />
           </li>
         ))}
       </ul>
