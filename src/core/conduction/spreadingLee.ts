@@ -1,4 +1,5 @@
 import { defineCard } from '../card.ts';
+import { leeAside, leeSymbols } from './leeSymbols.ts';
 
 /** What of the closed-form spreading resistance does not change with the flow. */
 export interface Spreading {
@@ -79,19 +80,8 @@ export const card = defineCard({
   equation:
     'R = (1 − ε)·φ/(π·k·ε·r); φ = (Bi·tanh(λ·τ) + λ)/(Bi + λ·tanh(λ·τ)); λ = π + 1/(√π·ε); r = √(A/π)',
   result: { name: 'spreading resistance to the middle of the source', unit: 'K/W', symbol: 'R' },
-  symbols: {
-    radiusRatio: 'ε',
-    thicknessRatio: 'τ',
-    biot: 'Bi',
-    sourceAspect: 'a_s',
-    plateAspect: 'a_p',
-    plateArea_m2: 'A',
-    k_WPerMK: 'k',
-  },
-  aside: {
-    sourceAspect: 'says how long the source is; judged, not reckoned with',
-    plateAspect: 'says how long the plate is; judged, not reckoned with',
-  },
+  symbols: leeSymbols,
+  aside: leeAside,
   source: { key: 'lee1995', where: 'closed form for the maximum' },
   range: leeRange,
   rangeFrom: 'computed',

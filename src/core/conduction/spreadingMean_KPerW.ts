@@ -1,4 +1,5 @@
 import { defineCard } from '../card.ts';
+import { leeAside, leeSymbols } from './leeSymbols.ts';
 import {
   leeExample,
   leeRange,
@@ -21,19 +22,8 @@ export const card = defineCard({
   equation:
     'R = 0.5·(1 − ε)^1.5·φ/(√π·k·ε·r); φ = (Bi·tanh(λ·τ) + λ)/(Bi + λ·tanh(λ·τ)); λ = π + 1/(√π·ε); r = √(A/π)',
   result: { name: 'spreading resistance to the mean of the source', unit: 'K/W', symbol: 'R' },
-  symbols: {
-    radiusRatio: 'ε',
-    thicknessRatio: 'τ',
-    biot: 'Bi',
-    sourceAspect: 'a_s',
-    plateAspect: 'a_p',
-    plateArea_m2: 'A',
-    k_WPerMK: 'k',
-  },
-  aside: {
-    sourceAspect: 'says how long the source is; judged, not reckoned with',
-    plateAspect: 'says how long the plate is; judged, not reckoned with',
-  },
+  symbols: leeSymbols,
+  aside: leeAside,
   source: { key: 'lee1995', where: 'closed form for the average' },
   range: leeRange,
   rangeFrom: 'computed',

@@ -27,10 +27,8 @@ export const overReference = defineBalance({
   evaluate: ({ T_K }) => T_K - 298.15,
 });
 
-export const driftOfString = defineBalance<string>({
-  id: 'driftOfString',
-  title: 'Change of the whole string',
-  equation: 'δ = (Σ R_i·(1 + δ_i))/(Σ R_i·(1 + ε_i)) − 1',
+/** What the change of a whole is made of, resistor by resistor. */
+const wholeOfEach = {
   result: { name: 'relative change', variable: 'change', symbol: 'δ' },
   symbols: { 'R_Ohm#': 'R_#', 'hot#': 'δ_#', 'cold#': 'ε_#' },
   words: {
@@ -38,6 +36,13 @@ export const driftOfString = defineBalance<string>({
     'hot#': 'its change from 25 °C to the settled film',
     'cold#': 'its change from 25 °C to the room',
   },
+};
+
+export const driftOfString = defineBalance<string>({
+  id: 'driftOfString',
+  title: 'Change of the whole string',
+  equation: 'δ = (Σ R_i·(1 + δ_i))/(Σ R_i·(1 + ε_i)) − 1',
+  ...wholeOfEach,
   evaluate: (given) => ohmsAt(given, 'hot', 1) / ohmsAt(given, 'cold', 1) - 1,
 });
 
@@ -45,13 +50,7 @@ export const driftOfSet = defineBalance<string>({
   id: 'driftOfSet',
   title: 'Change of the whole set',
   equation: 'δ = (Σ 1/(R_i·(1 + ε_i)))/(Σ 1/(R_i·(1 + δ_i))) − 1',
-  result: { name: 'relative change', variable: 'change', symbol: 'δ' },
-  symbols: { 'R_Ohm#': 'R_#', 'hot#': 'δ_#', 'cold#': 'ε_#' },
-  words: {
-    'R_Ohm#': 'resistance #',
-    'hot#': 'its change from 25 °C to the settled film',
-    'cold#': 'its change from 25 °C to the room',
-  },
+  ...wholeOfEach,
   evaluate: (given) => ohmsAt(given, 'cold', -1) / ohmsAt(given, 'hot', -1) - 1,
 });
 
